@@ -1,0 +1,17 @@
+export type { Calc, CalcResult, Field, Fields, Sentence } from './calc.ts'
+export { requireInRange, type ValidRange, ValidRangeError } from './errors.ts'
+export {
+  type Basis,
+  CODE_VERSION,
+  ceilCount,
+  DOWN_TO_WHOLE,
+  floorCount,
+  type Json,
+  type Reckoned,
+  type Rounding,
+  roundTo,
+  shownValue,
+  TO_WHOLE,
+  UP_TO_WHOLE,
+} from './reckoned.ts'
+export { convert, type Quantity, UNITS, type Unit } from './units/unit.ts'

@@ -1,0 +1,135 @@
+/**
+ * Values with units as text, in one place: US-customary first with metric beside it, or the other way round.
+ * Never a bare "quart" or "pound" (docs/nomenclature.md).
+ */
+import { convert, type Quantity, type Reckoned, shownValue, type Unit } from '@crib/science'
+
+export type Companion = 'both' | 'alone'
+
+interface Style {
+  readonly name: string
+  /** Unit shown in brackets beside this one. */
+  readonly beside?: Unit
+  readonly kitchenFractions?: true
+  /** Digits of the companion: significant, or decimals for a pressure. */
+  readonly besideDecimals?: number
+  readonly plural?: string
+}
+
+const STYLES: Record<Unit, Style> = {
+  Kg: { name: 'kg', beside: 'Lb' },
+  G: { name: 'g', beside: 'Oz' },
+  Lb: { name: 'lb', beside: 'Kg' },
+  Oz: { name: 'oz', beside: 'G' },
+  L: { name: 'L', beside: 'LiquidQt' },
+  Ml: { name: 'mL' },
+  LiquidGal: { name: 'US gal', beside: 'L' },
+  LiquidQt: { name: 'liquid qt', beside: 'L' },
+  LiquidPt: { name: 'liquid pt', beside: 'L' },
+  Cup: { name: 'cup', plural: 'cups', beside: 'Ml', kitchenFractions: true },
+  Tbsp: { name: 'Tbsp', kitchenFractions: true },
+  Tsp: { name: 'tsp', kitchenFractions: true },
+  DryQt: { name: 'dry qt', beside: 'L' },
+  Bu: { name: 'bu', beside: 'L' },
+  PsiGauge: { name: 'psi', beside: 'KPaGauge', besideDecimals: 0 },
+  LbWeight: { name: 'lb weight', beside: 'KPaGauge', besideDecimals: 0 },
+  KPaGauge: { name: 'kPa' },
+  KPaAbs: { name: 'kPa absolute' },
+  M: { name: 'm', beside: 'Ft', besideDecimals: 0 },
+  Mm: { name: 'mm' },
+  Cm: { name: 'cm', beside: 'In' },
+  In: { name: 'in', beside: 'Cm', kitchenFractions: true },
+  Ft: { name: 'ft', beside: 'M', besideDecimals: 0 },
+  Min: { name: 'min' },
+  S: { name: 's' },
+  H: { name: 'h' },
+  Days: { name: 'days' },
+  C: { name: '°C', beside: 'F', besideDecimals: 0 },
+  F: { name: '°F', beside: 'C', besideDecimals: 0 },
+  Fraction: { name: '%' },
+  Count: { name: '' },
+  ClockMin: { name: '' },
+  M2: { name: 'm²' },
+}
+
+/** Eighths and thirds that a measuring cup or spoon has. */
+const KITCHEN_FRACTIONS: readonly (readonly [number, string])[] = [
+  [0.125, '1/8'],
+  [0.25, '1/4'],
+  [1 / 3, '1/3'],
+  [0.375, '3/8'],
+  [0.5, '1/2'],
+  [0.625, '5/8'],
+  [2 / 3, '2/3'],
+  [0.75, '3/4'],
+  [0.875, '7/8'],
+]
+
+function kitchenNumber(value: number): string | null {
+  const whole = Math.floor(value)
+  const rest = value - whole
+  const found = KITCHEN_FRACTIONS.find(([size]) => Math.abs(size - rest) < 1e-6)
+  if (!found) return null
+  return whole === 0 ? found[1] : `${whole} ${found[1]}`
+}
+
+export function formatNumber(value: number, maximumFractionDigits = 2): string {
+  return new Intl.NumberFormat('en-US', { maximumFractionDigits }).format(value)
+}
+
+/** Clock text of minutes after midnight, without the day: 989 is `16:29`. */
+export function formatClock(clockMin: number): string {
+  const minuteOfDay = ((Math.round(clockMin) % 1440) + 1440) % 1440
+  const hours = String(Math.floor(minuteOfDay / 60)).padStart(2, '0')
+  const minutes = String(minuteOfDay % 60).padStart(2, '0')
+  return `${hours}:${minutes}`
+}
+
+/** A duration as a person says it: `7 h 59 min`. */
+export function formatDuration(minutes: number): string {
+  const whole = Math.round(minutes)
+  if (whole < 120) return `${whole} min`
+  const rest = whole % 60
+  return rest === 0 ? `${whole / 60} h` : `${Math.floor(whole / 60)} h ${rest} min`
+}
+
+/**
+ * A quantity as text, for example `12 psi (83 kPa)`, `6 liquid qt (5.68 L)`, `3/8 cup (88.7 mL)`.
+ * The value must already be rounded (shownValue): this only writes it down.
+ */
+export function formatQuantity({ value, unit }: Quantity, companion: Companion = 'both'): string {
+  const style = STYLES[unit]
+  if (unit === 'Count') return formatNumber(value)
+  if (unit === 'ClockMin') return clockWithDay(value)
+  if (unit === 'Fraction') return `${formatNumber(value * 100)} %`
+  const number = (style.kitchenFractions && kitchenNumber(value)) || formatNumber(value)
+  const name = style.plural && value > 1 ? style.plural : style.name
+  const text = `${number} ${name}`
+  if (companion === 'alone' || !style.beside) return text
+  return `${text} (${formatBeside(convert(value, unit, style.beside), style)})`
+}
+
+function formatBeside(value: number, style: Style): string {
+  const options =
+    style.besideDecimals === undefined
+      ? { maximumSignificantDigits: 3 }
+      : { maximumFractionDigits: style.besideDecimals }
+  return `${new Intl.NumberFormat('en-US', options).format(value)} ${STYLES[style.beside as Unit].name}`
+}
+
+function clockWithDay(clockMin: number): string {
+  const clock = formatClock(clockMin)
+  const days = Math.floor(Math.round(clockMin) / 1440)
+  if (days === 1) return `${clock} next day`
+  return days === 0 ? clock : `${clock}, ${days} days on`
+}
+
+/** A calculated value as text, with its range when it has one: `18 (13.2 to 24)`. */
+export function formatReckoned(reckoned: Reckoned, companion: Companion = 'both'): string {
+  const text = formatQuantity({ value: shownValue(reckoned), unit: reckoned.unit }, companion)
+  if (reckoned.low === undefined || reckoned.high === undefined) return text
+  const { unit, rounding } = reckoned
+  const low = formatQuantity({ value: shownValue({ value: reckoned.low, rounding }), unit }, 'alone')
+  const high = formatQuantity({ value: shownValue({ value: reckoned.high, rounding }), unit }, 'alone')
+  return low === high ? text : `${text}, between ${low} and ${high}`
+}

@@ -1,0 +1,25 @@
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['{packages,apps}/*/src/**/*.test.{ts,tsx}', 'scripts/**/*.test.ts', 'examples/**/*.test.ts'],
+          testTimeout: 20_000,
+        },
+      },
+      {
+        test: {
+          name: 'browser',
+          include: ['apps/web/e2e/**/*.test.ts'],
+          // One real Chromium and one real server at a time: two cores.
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 180_000,
+        },
+      },
+    ],
+  },
+})
