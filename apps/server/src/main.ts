@@ -1,0 +1,45 @@
+/** `npm start` ends here: opens the book on the embedded store and prints where. */
+import { existsSync, mkdirSync } from 'node:fs'
+import { homedir } from 'node:os'
+import { dirname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { parseArgs } from 'node:util'
+import { createWords } from '@crib/wording'
+
+const NODE_AT_LEAST = [24, 15] as const
+const words = createWords()
+
+const [major = 0, minor = 0] = process.versions.node.split('.').map(Number)
+if (major < NODE_AT_LEAST[0] || (major === NODE_AT_LEAST[0] && minor < NODE_AT_LEAST[1])) {
+  console.error(words.say('terminal:node-too-old', { found: process.versions.node, needed: NODE_AT_LEAST.join('.') }))
+  process.exit(1)
+}
+
+const { values } = parseArgs({
+  options: {
+    port: { type: 'string', default: '4747' },
+    host: { type: 'string', default: '127.0.0.1' },
+    book: { type: 'string', default: process.env.KETTLE_BOOK ?? join(homedir(), '.kettle-and-crib', 'book.sqlite') },
+  },
+})
+
+const port = Number(values.port)
+if (!Number.isInteger(port) || port < 0 || port > 65_535) {
+  console.error(words.say('terminal:bad-port', { given: values.port }))
+  process.exit(2)
+}
+
+mkdirSync(dirname(values.book), { recursive: true })
+const isNew = !existsSync(values.book)
+const webDist = fileURLToPath(new URL('../../web/dist', import.meta.url))
+const { startServer } = await import('./start-server.ts')
+const server = await startServer({ port, host: values.host, bookFile: values.book, webDist })
+
+console.log(words.say('terminal:open-at', { url: server.url }))
+console.log(words.say(isNew ? 'terminal:book-new' : 'terminal:book-old', { file: values.book }))
+console.log(words.say('terminal:demo-offer', { url: `${server.url}?look=demo` }))
+if (values.host !== '127.0.0.1') console.log(words.say('terminal:open-to-network', { host: values.host }))
+
+for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+  process.once(signal, () => void server.close().then(() => process.exit(0)))
+}
