@@ -14,4 +14,11 @@ export {
   TO_WHOLE,
   UP_TO_WHOLE,
 } from './reckoned.ts'
-export { convert, type Quantity, UNITS, type Unit } from './units/unit.ts'
+export {
+  type LiquidOrDry,
+  type ParsedQuantity,
+  type ParseQuantityOptions,
+  parseQuantity,
+  type QuantityFault,
+} from './units/parse-quantity.ts'
+export { convert, type Measure, type Quantity, UNITS, type Unit } from './units/unit.ts'

@@ -2,7 +2,7 @@
  * Every unit the project knows: its suffix (as in names, SQL and JSON), what it measures, and its exact size in the
  * canonical unit of that measure. Converting happens at the edges only.
  */
-type Measure =
+export type Measure =
   | 'mass'
   | 'volume'
   | 'pressure'
