@@ -33,6 +33,9 @@ export function createWords(nouns: Nouns = PLAIN_NOUNS): Words {
     ns: Object.keys(ENGLISH),
     initAsync: false,
     interpolation: { escapeValue: false, defaultVariables: { ...nouns } },
+    missingInterpolationHandler: (text, found) => {
+      throw new RangeError(`no value for "${found[1]?.trim()}" in "${text}"`)
+    },
   })
   library.init()
 
