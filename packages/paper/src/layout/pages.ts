@@ -1,0 +1,156 @@
+/** From a document to pages of ink: stacking, turning the page, footers, and shrinking to fit. Pure. */
+import type { Block, PaperDocument } from '../model.ts'
+import { mmToPt, PAPER_MM } from '../sheets.ts'
+import { blockPieces } from './blocks.ts'
+import { DARK, HAIR, type Ink } from './ink.ts'
+import { labelPages } from './labels.ts'
+import { type Piece, typeScale } from './piece.ts'
+import { type Measure, SMALLEST_PT, setText } from './text.ts'
+
+export interface PageOfInk {
+  readonly widthPt: number
+  readonly heightPt: number
+  readonly ink: readonly Ink[]
+}
+
+const FOOTER_PT = 30
+const DEFAULT_TYPE_PT = 11
+const SHRINK_STEP_PT = 0.25
+
+/**
+ * Pages of ink, in points.
+ *
+ * @param missingLetters true when `?` stands in for letters the type lacks: the footer then says so.
+ * @throws {RangeError} when labels share a document with other blocks; {LabelTooSmallError} when a label cannot hold its words.
+ */
+export function layOut(document: PaperDocument, measure: Measure, missingLetters = false): readonly PageOfInk[] {
+  const paper = PAPER_MM[document.paper]
+  const size = { widthPt: mmToPt(paper.width), heightPt: mmToPt(paper.height) }
+  const [first] = document.blocks
+  if (first?.kind === 'labels') {
+    if (document.blocks.length > 1) throw new RangeError('labels fill whole pages: give them a document of their own')
+    return labelPages(first, measure).map((ink) => ({ ...size, ink }))
+  }
+  const margin = mmToPt(document.marginMm)
+  const inside = { width: size.widthPt - 2 * margin, height: size.heightPt - 2 * margin - FOOTER_PT }
+  const pages = fitted(document, inside, measure)
+  return pages.map((pieces, index) => ({
+    ...size,
+    ink: [
+      ...place(pieces, margin),
+      ...footerInk(document, { index, count: pages.length, missingLetters }, size, measure),
+    ],
+  }))
+}
+
+function fitted(document: PaperDocument, inside: { width: number; height: number }, measure: Measure): Piece[][] {
+  let typePt = Math.max(SMALLEST_PT, document.typePt ?? DEFAULT_TYPE_PT)
+  for (;;) {
+    const room = { width: inside.width, type: typeScale(typePt), measure }
+    const pages = turnPages(
+      document.blocks.flatMap((block) => piecesWithin(block, inside.height, room)),
+      inside.height,
+    )
+    if (pages.length <= (document.fitPages ?? Number.POSITIVE_INFINITY) || typePt <= SMALLEST_PT) return pages
+    typePt = Math.max(SMALLEST_PT, typePt - SHRINK_STEP_PT)
+  }
+}
+
+/** A block kept together is let go when it is longer than a page. */
+function piecesWithin(block: Block, height: number, room: Parameters<typeof blockPieces>[1]): Piece[] {
+  const pieces = blockPieces(block, room)
+  const tooLong = pieces.some((piece) => piece.height > height)
+  if (!tooLong) return pieces
+  if (block.kind === 'together') return block.blocks.flatMap((inner) => piecesWithin(inner, height, room))
+  if (block.kind === 'checklist' && block.columns === 2) return blockPieces({ ...block, columns: 1 }, room)
+  throw new RangeError(`a ${block.kind} block is longer than a page: give it less to say`)
+}
+
+/** Pieces shared out over pages, so that no heading ends one and a table's head opens the next. */
+export function turnPages(pieces: readonly Piece[], heightPt: number): Piece[][] {
+  const pages: Piece[][] = [[]]
+  let used = 0
+  const heightOn = (piece: Piece) => (used === 0 ? 0 : piece.gapBefore) + piece.height
+  for (let at = 0; at < pieces.length; ) {
+    const group = groupAt(pieces, at)
+    const groupHeight = group.reduce((total, piece) => total + piece.gapBefore + piece.height, 0)
+    const firstGap = used === 0 ? (group[0]?.gapBefore ?? 0) : 0
+    if (used > 0 && used + groupHeight - firstGap > heightPt + 0.01) {
+      pages.push([])
+      used = 0
+      const repeat = group[0]?.repeat
+      if (repeat) {
+        pages.at(-1)?.push(repeat)
+        used = repeat.height
+      }
+    }
+    for (const piece of group) {
+      used += heightOn(piece)
+      pages.at(-1)?.push(piece)
+    }
+    at += group.length
+  }
+  return pages
+}
+
+/** A piece with all it must keep beside it: headings and head rows hold on to what follows. */
+function groupAt(pieces: readonly Piece[], from: number): Piece[] {
+  const group: Piece[] = []
+  for (const piece of pieces.slice(from)) {
+    group.push(piece)
+    if (!piece.keepWithNext) break
+  }
+  return group
+}
+
+function place(pieces: readonly Piece[], margin: number): Ink[] {
+  let y = margin
+  return pieces.flatMap((piece, index) => {
+    if (index > 0) y += piece.gapBefore
+    const ink = piece.ink(margin, y)
+    y += piece.height
+    return ink
+  })
+}
+
+function footerInk(
+  document: PaperDocument,
+  { index, count, missingLetters }: { index: number; count: number; missingLetters: boolean },
+  { widthPt, heightPt }: { widthPt: number; heightPt: number },
+  measure: Measure,
+): Ink[] {
+  const { footer } = document
+  const margin = mmToPt(document.marginMm)
+  const width = widthPt - 2 * margin
+  const pageOf = footer.pageOf.replace('{page}', String(index + 1)).replace('{pages}', String(count))
+  const left = [document.title, footer.edition, ...(missingLetters ? [footer.missingLetters] : [])].join('  ·  ')
+  const top = heightPt - margin - FOOTER_PT + 10
+  const small = { face: 'text', sizePt: SMALLEST_PT, grey: DARK, leading: 1.2 } as const
+  const right = setText(pageOf, width, { ...small, align: 'right' }, measure)
+  const invented = document.invented ? footer.inventedLine : ''
+  const strong = { face: 'text-strong', sizePt: SMALLEST_PT, leading: 1.2 } as const
+  const inventedText = setText(invented, width, strong, measure)
+  const leftText = shortened(left, width - right.widest - 16, (text) => setText(text, width, small, measure).widest)
+  return [
+    {
+      ink: 'line',
+      points: [
+        [margin, top - 3],
+        [margin + width, top - 3],
+      ],
+      widthPt: 0.5,
+      grey: HAIR,
+    },
+    ...setText(leftText, width, small, measure).ink(margin, top),
+    ...right.ink(margin, top),
+    ...(document.invented ? inventedText.ink(margin, top + 11) : []),
+  ]
+}
+
+/** A footer has one line: what does not fit is cut with an ellipsis. */
+function shortened(text: string, width: number, widthOf: (text: string) => number): string {
+  if (widthOf(text) <= width) return text
+  let kept = text
+  while (kept.length > 1 && widthOf(`${kept}…`) > width) kept = kept.slice(0, -1)
+  return `${kept.trimEnd()}…`
+}

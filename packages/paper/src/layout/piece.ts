@@ -1,0 +1,59 @@
+/** A piece is a strip of a sheet that is never cut. Blocks become pieces; pieces become pages. */
+import type { Ink } from './ink.ts'
+import { type Measure, SMALLEST_PT } from './text.ts'
+
+export interface Piece {
+  readonly height: number
+  /** White above it, unless it opens a page. */
+  readonly gapBefore: number
+  /** True for a heading: it never ends a page. */
+  readonly keepWithNext?: true
+  /** Printed again above this piece when it opens a page: the head row of a table. */
+  readonly repeat?: Piece
+  ink(x: number, y: number): Ink[]
+}
+
+export interface TypeScale {
+  readonly body: number
+  readonly small: number
+  readonly h3: number
+  readonly h2: number
+  readonly title: number
+  /** The white between blocks. */
+  readonly gap: number
+}
+
+/** Sizes that follow from the running text's. [pt] */
+export function typeScale(bodyPt: number): TypeScale {
+  return {
+    body: bodyPt,
+    small: Math.max(SMALLEST_PT, bodyPt - 1.5),
+    h3: bodyPt + 1,
+    h2: bodyPt * 1.4,
+    title: bodyPt * 2.2,
+    gap: bodyPt * 0.75,
+  }
+}
+
+/** What every block's layout is given. */
+export interface Room {
+  readonly width: number
+  readonly type: TypeScale
+  readonly measure: Measure
+}
+
+/** Pieces one under the other, as one. */
+export function stack(pieces: readonly Piece[]): Piece {
+  const tops: number[] = []
+  let height = 0
+  for (const [index, piece] of pieces.entries()) {
+    if (index > 0) height += piece.gapBefore
+    tops.push(height)
+    height += piece.height
+  }
+  return {
+    height,
+    gapBefore: pieces[0]?.gapBefore ?? 0,
+    ink: (x, y) => pieces.flatMap((piece, index) => piece.ink(x, y + (tops[index] ?? 0))),
+  }
+}

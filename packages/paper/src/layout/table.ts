@@ -1,0 +1,83 @@
+/** Layout of a table: the head row is printed again on every page the table reaches. */
+import type { TableBlock } from '../model.ts'
+import { mmToPt } from '../sheets.ts'
+import { BLACK, HAIR, type Ink, TINT } from './ink.ts'
+import type { Piece, Room } from './piece.ts'
+import { sum } from './plain-blocks.ts'
+import { type SetText, setText } from './text.ts'
+
+export function tablePieces({ columns, rows, rowMm = 0 }: TableBlock, { width, type, measure }: Room): Piece[] {
+  const pad = { x: type.body * 0.45, y: type.body * 0.24 }
+  const shares = sum(columns.map(({ share }) => share))
+  const widths = columns.map(({ share }) => (width * share) / shares)
+  const lefts = widths.map((_, index) => sum(widths.slice(0, index)))
+
+  const cellsOf = (texts: readonly string[], head: boolean) =>
+    columns.map(({ align = 'left', strong }, index) => {
+      const style = head
+        ? ({ face: 'text-strong', sizePt: type.small, align } as const)
+        : ({ face: strong ? 'text-strong' : 'text', sizePt: type.body, align } as const)
+      return setText(texts[index] ?? '', (widths[index] ?? 0) - 2 * pad.x, style, measure)
+    })
+  const inkOf = (cells: readonly SetText[], x: number, y: number): Ink[] =>
+    cells.flatMap((cell, index) => cell.ink(x + (lefts[index] ?? 0) + pad.x, y + pad.y))
+  const heightOf = (cells: readonly SetText[]) => Math.max(...cells.map(({ height }) => height)) + 2 * pad.y
+
+  const headCells = cellsOf(
+    columns.map(({ title }) => title),
+    true,
+  )
+  const headHeight = heightOf(headCells)
+  const head: Piece = {
+    height: headHeight,
+    gapBefore: type.gap * 0.9,
+    keepWithNext: true,
+    ink: (x, y) => [
+      { ink: 'rect', box: { x, y, width, height: headHeight }, fill: TINT },
+      {
+        ink: 'line',
+        points: [
+          [x, y + headHeight],
+          [x + width, y + headHeight],
+        ],
+        widthPt: 1,
+        grey: BLACK,
+      },
+      ...inkOf(headCells, x, y),
+    ],
+  }
+  const body = rows.map((row): Piece => {
+    const cells = cellsOf(row, false)
+    const height = Math.max(heightOf(cells), mmToPt(rowMm))
+    return {
+      height,
+      gapBefore: 0,
+      repeat: head,
+      ink: (x, y) => [
+        ...inkOf(cells, x, y),
+        {
+          ink: 'line',
+          points: [
+            [x, y + height],
+            [x + width, y + height],
+          ],
+          widthPt: 0.5,
+          grey: HAIR,
+        },
+        ...(rowMm > 0 ? uprights(x, y, height) : []),
+      ],
+    }
+  })
+  function uprights(x: number, y: number, height: number): Ink[] {
+    return lefts.slice(1).map((left) => ({
+      ink: 'line',
+      points: [
+        [x + left, y],
+        [x + left, y + height],
+      ],
+      widthPt: 0.5,
+      grey: HAIR,
+    }))
+  }
+  return [head, ...body]
+}

@@ -1,0 +1,20 @@
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import { breakLines } from './text.ts'
+
+const widthOf = (line: string) => line.length * 5
+
+test('no line is wider than its room, whatever is written, and no letter is lost', () => {
+  fc.assert(
+    fc.property(fc.string({ maxLength: 200 }), fc.integer({ min: 5, max: 400 }), (text, width) => {
+      const lines = breakLines(text, width, widthOf)
+      for (const line of lines) if ([...line].length > 1) expect(widthOf(line)).toBeLessThanOrEqual(width)
+      expect(lines.join('').replace(/[ \t\n]/g, '')).toBe(text.replace(/[ \t\n]/g, ''))
+    }),
+  )
+})
+
+test('lines break at spaces, and inside a word only where the word alone is too wide', () => {
+  expect(breakLines('keep the fire low', 50, widthOf)).toEqual(['keep the', 'fire low'])
+  expect(breakLines('a nixtamalisation', 50, widthOf)).toEqual(['a', 'nixtamalis', 'ation'])
+})

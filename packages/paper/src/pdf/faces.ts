@@ -1,0 +1,90 @@
+/** The type: two open faces, each in two cuts of letters, read from the installed packages. Node only. */
+import { createRequire } from 'node:module'
+import type { Face } from '../layout/ink.ts'
+import type { Measure } from '../layout/text.ts'
+
+type Doc = PDFKit.PDFDocument
+
+const require = createRequire(import.meta.url)
+
+/** Latin first, then extended Latin for the letters the first lacks. */
+const FILES: Readonly<Record<Face, readonly string[]>> = {
+  text: ['latin', 'latin-ext'].map((cut) => fontFile('atkinson-hyperlegible', cut, 400)),
+  'text-strong': ['latin', 'latin-ext'].map((cut) => fontFile('atkinson-hyperlegible', cut, 700)),
+  display: ['latin', 'latin-ext'].map((cut) => fontFile('bitter', cut, 700)),
+}
+
+function fontFile(family: string, cut: string, weight: number): string {
+  return `@fontsource/${family}/files/${family}-${cut}-${weight}-normal.woff`
+}
+
+/** The part of pdfkit's embedded font that its type declarations leave out. */
+interface EmbeddedFont {
+  readonly ascender: number
+  readonly descender: number
+  readonly capHeight: number
+  readonly font: { hasGlyphForCodePoint(codePoint: number): boolean }
+}
+
+export interface Run {
+  readonly fontName: string
+  readonly text: string
+}
+
+/** Fonts registered in one PDF, with a tally of letters none of them has. */
+export class Faces implements Measure {
+  readonly #doc: Doc
+  readonly #fonts = new Map<string, EmbeddedFont>()
+  readonly #runs = new Map<string, readonly Run[]>()
+  #missing = false
+
+  constructor(doc: Doc) {
+    this.#doc = doc
+    for (const [face, files] of Object.entries(FILES)) {
+      for (const [index, file] of files.entries()) {
+        const name = `${face} ${index}`
+        doc.registerFont(name, require.resolve(file))
+        doc.font(name)
+        this.#fonts.set(name, (doc as unknown as { _font: EmbeddedFont })._font)
+      }
+    }
+  }
+
+  /** True once a letter was asked for that no face has; `?` stands in for it. */
+  get missingLetters(): boolean {
+    return this.#missing
+  }
+
+  /** `text` cut where the letters change from one font file to the other. */
+  runs(text: string, face: Face): readonly Run[] {
+    const key = `${face}\n${text}`
+    const known = this.#runs.get(key)
+    if (known) return known
+    const runs: { fontName: string; text: string }[] = []
+    for (const letter of text.normalize('NFC')) {
+      const names = FILES[face].map((_, index) => `${face} ${index}`)
+      const found = names.find((name) => this.#fonts.get(name)?.font.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0))
+      if (!found) this.#missing = true
+      const fontName = found ?? (names[0] as string)
+      const shown = found ? letter : '?'
+      const last = runs.at(-1)
+      if (last?.fontName === fontName) last.text += shown
+      else runs.push({ fontName, text: shown })
+    }
+    this.#runs.set(key, runs)
+    return runs
+  }
+
+  width(text: string, face: Face, sizePt: number): number {
+    return this.runs(text, face).reduce((total, run) => total + this.runWidth(run, sizePt), 0)
+  }
+
+  runWidth({ fontName, text }: Run, sizePt: number): number {
+    return this.#doc.font(fontName).fontSize(sizePt).widthOfString(text)
+  }
+
+  metrics(face: Face): { ascent: number; descent: number; capital: number } {
+    const { ascender, descender, capHeight } = this.#fonts.get(`${face} 0`) as EmbeddedFont
+    return { ascent: ascender / 1000, descent: -descender / 1000, capital: capHeight / 1000 }
+  }
+}

@@ -1,0 +1,51 @@
+/** A document as a PDF file. Node only: it reads the font files. */
+import PDFDocument from 'pdfkit'
+import { layOut, type PageOfInk } from '../layout/pages.ts'
+import type { PaperDocument } from '../model.ts'
+import { Faces } from './faces.ts'
+import { paint } from './paint.ts'
+
+export { LabelTooSmallError } from '../layout/labels.ts'
+
+/**
+ * A PDF of the document: vector ink, real text, embedded type. The same document gives the same bytes.
+ *
+ * @throws {RangeError} when `madeAt` is no instant, or labels share a document with other blocks.
+ * @throws {LabelTooSmallError} when a label cannot hold its shortest wording at 9 pt.
+ */
+export async function renderPdf(document: PaperDocument): Promise<Uint8Array> {
+  const madeAt = new Date(document.madeAt)
+  if (Number.isNaN(madeAt.getTime()))
+    throw new RangeError(`madeAt is "${document.madeAt}"; it must be a UTC instant, ISO 8601`)
+  const doc = new PDFDocument({
+    autoFirstPage: false,
+    margin: 0,
+    lang: 'en',
+    displayTitle: true,
+    pdfVersion: '1.7',
+    info: { Title: document.title, Producer: 'Kettle & Crib', Creator: 'Kettle & Crib', CreationDate: madeAt },
+  })
+  const bytes = collect(doc)
+  const faces = new Faces(doc)
+  for (const page of pagesOf(document, faces)) {
+    doc.addPage({ size: [page.widthPt, page.heightPt], margin: 0 })
+    for (const ink of page.ink) paint(doc, faces, ink)
+  }
+  doc.end()
+  return bytes
+}
+
+/** Missing letters are known only once everything was measured, and the footer must say so. */
+function pagesOf(document: PaperDocument, faces: Faces): readonly PageOfInk[] {
+  const pages = layOut(document, faces)
+  return faces.missingLetters ? layOut(document, faces, true) : pages
+}
+
+function collect(doc: PDFKit.PDFDocument): Promise<Uint8Array> {
+  return new Promise((resolve, reject) => {
+    const chunks: Buffer[] = []
+    doc.on('data', (chunk: Buffer) => chunks.push(chunk))
+    doc.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))))
+    doc.on('error', reject)
+  })
+}
