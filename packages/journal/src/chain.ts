@@ -1,0 +1,161 @@
+/**
+ * Whether lines follow each other unbroken, one chain for each kitchen and device. Leaves out: whether a body makes
+ * sense (kinds/). A chain cut off at its end looks whole unless the end it should have is handed in (`heads`).
+ */
+
+import type { StoredEntry } from './envelope.ts'
+import { type Body, bodyHash, type ChainHead, envelopeHash, malformedField, NO_PREVIOUS_HASH } from './envelope.ts'
+
+export type EntryFaultCode =
+  | 'malformed'
+  | 'altered-envelope'
+  | 'altered-body'
+  | 'body-missing'
+  | 'missing-before'
+  | 'missing-after'
+  | 'broken-link'
+  | 'fork'
+  | 'altered-copy'
+  | 'too-large'
+
+export interface EntryFault {
+  readonly code: EntryFaultCode
+  /** The entry at fault, or the one that shows the fault. Empty when it is too malformed to have one. */
+  readonly entryId: string
+  readonly deviceId?: string
+  readonly deviceSeq?: number
+  /** What the code leaves open: the field, the missing numbers, the other entry. */
+  readonly detail: string
+}
+
+export type ChainReport =
+  | { readonly ok: true; readonly checkedCount: number; readonly erasedCount: number }
+  | {
+      readonly ok: false
+      readonly checkedCount: number
+      readonly erasedCount: number
+      readonly faults: readonly EntryFault[]
+    }
+
+/** A chain's last line as somebody else knows it, so that a cut-off end is seen. */
+export interface KnownHead extends Pick<ChainHead, 'deviceSeq' | 'hash'> {
+  readonly kitchenId: string
+  readonly deviceId: string
+}
+
+/** A fault of one entry by itself, looking at no other; null when it is whole. */
+export function entryFault(entry: unknown): EntryFault | null {
+  const field = malformedField(entry)
+  if (field !== null) return { code: 'malformed', entryId: idOf(entry), detail: field }
+  const { envelope, hash, body } = entry as StoredEntry
+  if (!hashHolds(() => envelopeHash(envelope), hash)) return faultOf(entry as StoredEntry, 'altered-envelope', 'hash')
+  if (body && !hashHolds(() => bodyHash(body as Body), envelope.bodyHash)) {
+    return faultOf(entry as StoredEntry, 'altered-body', 'bodyHash')
+  }
+  return null
+}
+
+/** Every fault found in `entries`, whatever their order; entries of several devices and kitchens may be mixed. */
+export function verifyChain(entries: readonly unknown[], heads: readonly KnownHead[] = []): ChainReport {
+  const faults: EntryFault[] = []
+  const chains = new Map<string, StoredEntry[]>()
+  let erasedCount = 0
+  for (const entry of entries) {
+    const fault = entryFault(entry)
+    if (fault) faults.push(fault)
+    if (fault?.code === 'malformed') continue
+    const whole = entry as StoredEntry
+    if (whole.body === null) erasedCount += 1
+    const key = chainKey(whole.envelope)
+    const chain = chains.get(key)
+    if (chain) chain.push(whole)
+    else chains.set(key, [whole])
+  }
+  for (const chain of chains.values()) faults.push(...linkFaults(chain))
+  for (const head of heads) faults.push(...headFaults(chains.get(chainKey(head)) ?? [], head))
+  const counts = { checkedCount: entries.length, erasedCount }
+  return faults.length === 0 ? { ok: true, ...counts } : { ok: false, ...counts, faults }
+}
+
+/** Places where a device's clock went back: a later line written at an earlier time. Asked about, never corrected. */
+export function clockSteps(entries: readonly StoredEntry[], toleranceMs = 2000): readonly ClockStep[] {
+  const sorted = [...entries].sort((a, b) => compareChain(a.envelope, b.envelope))
+  const steps: ClockStep[] = []
+  for (let i = 1; i < sorted.length; i += 1) {
+    const before = sorted[i - 1]!.envelope
+    const after = sorted[i]!.envelope
+    if (chainKey(before) !== chainKey(after)) continue
+    const backMs = Date.parse(before.writtenAt) - Date.parse(after.writtenAt)
+    if (backMs > toleranceMs) steps.push({ entryId: after.id, deviceId: after.deviceId, backMs })
+  }
+  return steps
+}
+
+export interface ClockStep {
+  readonly entryId: string
+  readonly deviceId: string
+  /** How far the clock went back. [ms] */
+  readonly backMs: number
+}
+
+/** Order of lines within a chain, chains one after another. */
+export function compareChain(a: StoredEntry['envelope'], b: StoredEntry['envelope']): number {
+  return compareText(a.kitchenId, b.kitchenId) || compareText(a.deviceId, b.deviceId) || a.deviceSeq - b.deviceSeq
+}
+
+export function chainKey({ kitchenId, deviceId }: { readonly kitchenId: string; readonly deviceId: string }): string {
+  return `${kitchenId} ${deviceId}`
+}
+
+export function faultOf({ envelope }: StoredEntry, code: EntryFaultCode, detail: string): EntryFault {
+  return { code, entryId: envelope.id, deviceId: envelope.deviceId, deviceSeq: envelope.deviceSeq, detail }
+}
+
+/** The numbers missing between two lines, in words: `4` or `4 to 9`. */
+export function missingNumbers(lastSeq: number, nextSeq: number): string {
+  return lastSeq + 1 === nextSeq - 1 ? `${lastSeq + 1}` : `${lastSeq + 1} to ${nextSeq - 1}`
+}
+
+function linkFaults(chain: readonly StoredEntry[]): EntryFault[] {
+  const faults: EntryFault[] = []
+  const sorted = [...chain].sort((a, b) => a.envelope.deviceSeq - b.envelope.deviceSeq || compareText(a.hash, b.hash))
+  let last: StoredEntry | null = null
+  for (const entry of sorted) {
+    const { deviceSeq, prevHash } = entry.envelope
+    const lastSeq: number = last?.envelope.deviceSeq ?? 0
+    if (last && deviceSeq === lastSeq) {
+      if (entry.hash !== last.hash) faults.push(faultOf(entry, 'fork', last.envelope.id))
+      continue
+    }
+    if (deviceSeq > lastSeq + 1) faults.push(faultOf(entry, 'missing-before', missingNumbers(lastSeq, deviceSeq)))
+    else if (prevHash !== (last?.hash ?? NO_PREVIOUS_HASH)) faults.push(faultOf(entry, 'broken-link', `${lastSeq}`))
+    last = entry
+  }
+  return faults
+}
+
+function headFaults(chain: readonly StoredEntry[], head: KnownHead): EntryFault[] {
+  const found = chain.find(({ envelope }) => envelope.deviceSeq === head.deviceSeq)
+  if (found?.hash === head.hash) return []
+  if (found) return [faultOf(found, 'fork', head.hash)]
+  const lastSeq = chain.reduce((max, { envelope }) => Math.max(max, envelope.deviceSeq), 0)
+  const detail = missingNumbers(lastSeq, head.deviceSeq + 1)
+  return [{ code: 'missing-after', entryId: '', deviceId: head.deviceId, deviceSeq: lastSeq, detail }]
+}
+
+function hashHolds(compute: () => string, expected: string): boolean {
+  try {
+    return compute() === expected
+  } catch {
+    return false // a value with no canonical form cannot be what was hashed
+  }
+}
+
+function idOf(entry: unknown): string {
+  const id = (entry as { envelope?: { id?: unknown } } | null)?.envelope?.id
+  return typeof id === 'string' ? id.slice(0, 64) : ''
+}
+
+export function compareText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0
+}

@@ -1,0 +1,63 @@
+/** The pure door of the book: entries, kinds, facts and the store port. Stores have doors of their own. */
+export {
+  type ChainReport,
+  type ClockStep,
+  clockSteps,
+  type EntryFault,
+  type EntryFaultCode,
+  entryFault,
+  type KnownHead,
+  verifyChain,
+} from './chain.ts'
+export {
+  type Body,
+  bodyHash,
+  type ChainHead,
+  type Envelope,
+  envelopeHash,
+  type HappenedAt,
+  NO_PREVIOUS_HASH,
+  type StoredEntry,
+  sha256Hex,
+  type Visibility,
+} from './envelope.ts'
+export {
+  type AlkaliAddition,
+  type AlkaliLotFact,
+  type BatchFact,
+  type ById,
+  type CannerFact,
+  type CornBalance,
+  type CornLotFact,
+  type Facts,
+  type FoodLotFact,
+  type KitchenFact,
+  type Ledger,
+  type LedgerLine,
+  type PotFact,
+  QUESTION_CODES,
+  type Question,
+  type QuestionCode,
+  type RunEventFact,
+  type RunFact,
+  type Said,
+  type SeedFact,
+  type StandingFact,
+  type Told,
+  type UnreadEntry,
+} from './fold/facts.ts'
+export { canonicalJson, type Json } from './json.ts'
+export {
+  type BodyOf,
+  type CheckedBody,
+  checkBody,
+  isKind,
+  KINDS,
+  type Kind,
+  type ReadBody,
+  readBody,
+  type UnreadReason,
+} from './kinds/index.ts'
+export type { RunEvent } from './kinds/run.ts'
+export { BodyRefused, REFUSAL_CODES, type Refusal, type RefusalCode } from './refusal.ts'
+export type { AppendOutcome, EntryOutcome, JournalStore, KitchenSummary, ReadPage, ReadQuery } from './store.ts'

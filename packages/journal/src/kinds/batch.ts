@@ -1,0 +1,71 @@
+import * as v from 'valibot'
+import { count, defineKind, id, json, massKg, maybe, name, note, quantity, volumeL } from './kind.ts'
+
+const entity = ({ batchId }: { batchId: string }): string => `batch:${batchId}`
+
+export const batchPlanned = defineKind({
+  kind: 'batch-planned',
+  version: 1,
+  schema: v.strictObject({
+    batchId: id(),
+    title: name(),
+    /** What the plan was made from, so that it can be worked out again. */
+    inputs: json(),
+    edition: name(),
+    codeVersion: name(),
+    /** Headline numbers as they were shown. */
+    shown: json(),
+    /** The corn the batch takes, by lot. Counts as used from the first thing noted at the kettle. */
+    corn: maybe(v.array(v.strictObject({ lotId: id(), massKg: massKg() }))),
+  }),
+  migrate: [],
+  entity,
+})
+
+const potLoad = () => count(1, 200, 'pot-loads')
+
+export const stageNoted = defineKind({
+  kind: 'stage-noted',
+  version: 1,
+  schema: v.strictObject({
+    batchId: id(),
+    potLoad: potLoad(),
+    stageId: name(),
+    what: v.picklist(['begun', 'done']),
+    waterL: maybe(volumeL()),
+    note: maybe(note()),
+  }),
+  migrate: [],
+  entity,
+})
+
+const cookSeen = v.variant('type', [
+  v.strictObject({ type: v.literal('boil') }),
+  v.strictObject({ type: v.literal('topped-up'), waterL: volumeL() }),
+  v.strictObject({ type: v.literal('darkening') }),
+  v.strictObject({
+    type: v.literal('rubbed'),
+    slippedCount: count(0, 1000, 'kernels'),
+    ofCount: count(1, 1000, 'kernels'),
+  }),
+  v.strictObject({
+    type: v.literal('alkali-added'),
+    alkaliLotId: id(),
+    cups: maybe(quantity({ min: 0, max: 200, unit: 'cups' })),
+    massKg: maybe(quantity({ min: 0, max: 100, unit: 'kg' })),
+  }),
+  v.strictObject({ type: v.literal('rinsed'), waterL: volumeL(), hot: v.boolean() }),
+  v.strictObject({ type: v.literal('skimmed') }),
+  v.strictObject({ type: v.literal('hot-pack-ready') }),
+  // biome-ignore lint/suspicious/noThenProperty: a word of the body, never a function, so nothing awaits it
+  v.strictObject({ type: v.literal('off-heat'), then: v.picklist(['hot', 'chilled']) }),
+])
+
+/** Something seen or done at the pot. */
+export const cookNoted = defineKind({
+  kind: 'cook-noted',
+  version: 1,
+  schema: v.strictObject({ batchId: id(), potLoad: potLoad(), seen: cookSeen }),
+  migrate: [],
+  entity,
+})

@@ -1,0 +1,48 @@
+import * as v from 'valibot'
+import { count, defineKind, id, massKg, maybe, name, note, refuse } from './kind.ts'
+
+const entity = ({ lotId }: { lotId: string }): string => `lot:${lotId}`
+
+export const foodPutUp = defineKind({
+  kind: 'food-put-up',
+  version: 1,
+  schema: v.strictObject({
+    lotId: id(),
+    batchId: maybe(id()),
+    runId: maybe(id()),
+    loadCode: name(),
+    form: v.picklist(['jar', 'fridge', 'freezer', 'dried', 'flour', 'roasted', 'tonight']),
+    jarSize: maybe(v.picklist(['half-pint', 'pint', 'quart'])),
+    count: count(0, 10_000, 'jars or packs'),
+    massKg: maybe(massKg()),
+    place: maybe(name()),
+    householdName: maybe(name()),
+    /** Where the load departed from the direction, in words; travels with every jar. */
+    departures: maybe(v.array(note())),
+  }),
+  migrate: [],
+  entity,
+})
+
+/** Corn or food that left its lot. */
+export const lotUsed = defineKind({
+  kind: 'lot-used',
+  version: 1,
+  schema: v.pipe(
+    v.strictObject({
+      lotId: id(),
+      count: maybe(count(0, 10_000, 'jars or packs')),
+      massKg: maybe(massKg()),
+      how: v.picklist(['eaten', 'given', 'opened', 'discarded', 'used-in-batch']),
+      toWhom: maybe(name()),
+      batchId: maybe(id()),
+      note: maybe(note()),
+    }),
+    refuse(
+      ({ count, massKg }) => count !== undefined || massKg !== undefined,
+      () => ({ code: 'amount-needed', params: { field: 'count' } }),
+    ),
+  ),
+  migrate: [],
+  entity,
+})

@@ -1,0 +1,81 @@
+/**
+ * Every kind of entry this version knows, and reading a body by its kind. A kind or version from a newer program is
+ * kept as it is, never dropped, and shown as written by a newer version.
+ */
+import * as v from 'valibot'
+import type { Json } from '../json.ts'
+import type { Refusal } from '../refusal.ts'
+import { alkaliLotJudged, alkaliLotRecorded } from './alkali-lot.ts'
+import { entryCorrected, entryWithdrawn } from './amendment.ts'
+import { batchPlanned, cookNoted, stageNoted } from './batch.ts'
+import { cannerRecorded, gaugeTested } from './canner.ts'
+import { cornLotBroughtIn, cornShelled, cornSorted } from './corn-lot.ts'
+import { foodPutUp, lotUsed } from './food-lot.ts'
+import { type Frozen, issuesToRefusals, type KindDefinition } from './kind.ts'
+import { kitchenNoted, kitchenOpened } from './kitchen.ts'
+import { potRecorded } from './pot.ts'
+import { runBegun, runEventHappened } from './run.ts'
+import { seedPutBy } from './seed-put-by.ts'
+import { standingRead } from './standing-read.ts'
+
+export const KINDS = {
+  'kitchen-opened': kitchenOpened,
+  'kitchen-noted': kitchenNoted,
+  'corn-lot-brought-in': cornLotBroughtIn,
+  'corn-sorted': cornSorted,
+  'corn-shelled': cornShelled,
+  'seed-put-by': seedPutBy,
+  'alkali-lot-recorded': alkaliLotRecorded,
+  'alkali-lot-judged': alkaliLotJudged,
+  'pot-recorded': potRecorded,
+  'canner-recorded': cannerRecorded,
+  'gauge-tested': gaugeTested,
+  'standing-read': standingRead,
+  'batch-planned': batchPlanned,
+  'stage-noted': stageNoted,
+  'cook-noted': cookNoted,
+  'run-begun': runBegun,
+  'run-event': runEventHappened,
+  'food-put-up': foodPutUp,
+  'lot-used': lotUsed,
+  'entry-corrected': entryCorrected,
+  'entry-withdrawn': entryWithdrawn,
+} as const
+
+export type Kind = keyof typeof KINDS
+
+/** The body of a kind, as facts and doors see it. */
+export type BodyOf<K extends Kind> = Frozen<v.InferOutput<(typeof KINDS)[K]['schema']>>
+
+export type CheckedBody<K extends Kind> =
+  | { readonly ok: true; readonly body: BodyOf<K> }
+  | { readonly ok: false; readonly refusals: readonly Refusal[] }
+
+/** Why a stored body is not among the facts: written by a newer version, or not readable by its own kind's rules. */
+export type UnreadReason = 'unknown-kind' | 'newer-version' | 'unreadable-body'
+
+export type ReadBody =
+  | { readonly ok: true; readonly kind: Kind; readonly body: Json; readonly entity: string }
+  | { readonly ok: false; readonly why: UnreadReason }
+
+export function isKind(kind: string): kind is Kind {
+  return Object.hasOwn(KINDS, kind)
+}
+
+/** A body of the present version checked by its kind: shape and limits. */
+export function checkBody<K extends Kind>(kind: K, value: unknown): CheckedBody<K> {
+  const parsed = v.safeParse(KINDS[kind].schema, value)
+  if (!parsed.success) return { ok: false, refusals: issuesToRefusals(parsed.issues) }
+  return { ok: true, body: parsed.output as BodyOf<K> }
+}
+
+/** A stored body brought to the present version and checked. The stored entry itself is never changed. */
+export function readBody(kind: string, kindVersion: number, value: Json): ReadBody {
+  if (!isKind(kind)) return { ok: false, why: 'unknown-kind' }
+  const definition = KINDS[kind] as unknown as KindDefinition
+  if (kindVersion > definition.version) return { ok: false, why: 'newer-version' }
+  const migrated = definition.migrate.slice(kindVersion - 1).reduce((body, step) => step(body), value)
+  const checked = checkBody(kind, migrated)
+  if (!checked.ok) return { ok: false, why: 'unreadable-body' }
+  return { ok: true, kind, body: checked.body as Json, entity: definition.entity(checked.body) }
+}

@@ -1,0 +1,47 @@
+/**
+ * Why something is not taken as written: a code with what goes in its gaps. Apps word it from messages/en/errors.json,
+ * whose keys are these codes.
+ */
+export const REFUSAL_CODES = [
+  'out-of-limits',
+  'not-a-number',
+  'wrong-value',
+  'missing-value',
+  'unknown-field',
+  'unknown-kind',
+  'aluminium-pot',
+  'reason-needed',
+  'amount-needed',
+  'treated-seed-never-food',
+  'two-canners-one-name',
+  'used-more-than-held',
+  'seed-over-lot',
+  'no-such-lot',
+  'no-such-batch',
+  'no-such-canner',
+  'no-such-run',
+  'no-such-alkali-lot',
+  'no-such-entry',
+  'heat-off-already-told',
+  'gauge-not-on-canner',
+  'correction-moves-entry',
+  'happened-after-written',
+] as const
+
+export type RefusalCode = (typeof REFUSAL_CODES)[number]
+
+export interface Refusal {
+  readonly code: RefusalCode
+  readonly params: { readonly [name: string]: string | number }
+}
+
+/** A body its kind does not take. Carries every reason, so that a form can show them beside their fields. */
+export class BodyRefused extends RangeError {
+  readonly refusals: readonly Refusal[]
+
+  constructor(kind: string, refusals: readonly Refusal[]) {
+    super(`${kind} refused: ${refusals.map(({ code, params }) => `${code} ${JSON.stringify(params)}`).join('; ')}`)
+    this.name = 'BodyRefused'
+    this.refusals = refusals
+  }
+}
