@@ -1,3 +1,8 @@
+export {
+  STANDARD_ATMOSPHERE_ELEVATION_M,
+  standardElevationM,
+  standardPressureKPaAbs,
+} from './atmosphere/standard-atmosphere.ts'
 export type { Calc, CalcResult, Field, Fields, Sentence } from './calc.ts'
 export { requireInRange, type ValidRange, ValidRangeError } from './errors.ts'
 export {
@@ -14,6 +19,14 @@ export {
   TO_WHOLE,
   UP_TO_WHOLE,
 } from './reckoned.ts'
+export {
+  SATURATION_PRESSURE_KPA_ABS,
+  SATURATION_TEMPERATURE_C,
+  saturationPressureKPaAbs,
+  saturationPressureWagnerPruss1992KPaAbs,
+  saturationTemperatureC,
+} from './steam/saturation.ts'
+export { cToF, fToC, ftToM, kPaAbsToPsiGauge, mToFt, psiGaugeToKPaAbs } from './units/convert-named.ts'
 export {
   type LiquidOrDry,
   type ParsedQuantity,
