@@ -1,3 +1,4 @@
+export { type AirLeft, airLeftTemperatureC, steamPartialPressureKPaAbs } from './air/trapped-air.ts'
 export {
   STANDARD_ATMOSPHERE_ELEVATION_M,
   standardElevationM,
@@ -5,6 +6,20 @@ export {
 } from './atmosphere/standard-atmosphere.ts'
 export type { Calc, CalcResult, Field, Fields, Sentence } from './calc.ts'
 export { requireInRange, type ValidRange, ValidRangeError } from './errors.ts'
+export {
+  LETHALITY_121_1C,
+  LETHALITY_250F,
+  LETHALITY_TEMPERATURE_C,
+  type LethalityModel,
+  lethalRate,
+} from './lethality/lethal-rate.ts'
+export {
+  lethalityMin,
+  lethalityRectangleMin,
+  lethalitySimpsonMin,
+  lethalityTrapezoidMin,
+  type TemperatureSample,
+} from './lethality/lethality.ts'
 export {
   type Basis,
   CODE_VERSION,
@@ -19,6 +34,12 @@ export {
   TO_WHOLE,
   UP_TO_WHOLE,
 } from './reckoned.ts'
+export {
+  boilingTemperatureC,
+  type CannerSteam,
+  steamPressureKPaGauge,
+  steamTemperatureC,
+} from './steam/canner-steam.ts'
 export {
   SATURATION_PRESSURE_KPA_ABS,
   SATURATION_TEMPERATURE_C,
