@@ -1,0 +1,57 @@
+/** The whole of it: the book, its words, and a sheet for the address. */
+import { Suspense, useMemo } from 'react'
+import { Route, Switch } from 'wouter'
+import { useBook } from './book/book.tsx'
+import { ErrorState, Loading } from './parts-of-the-sheet/standstill.tsx'
+import { PreferencesProvider } from './preferences.tsx'
+import { ErrorFence } from './shell/error-fence.tsx'
+import { Frame } from './shell/frame.tsx'
+import { NotHere } from './shell/not-here.tsx'
+import { PARTS } from './shell/parts.ts'
+import { Threshold } from './shell/threshold.tsx'
+import { WordsProvider } from './words.tsx'
+
+export function App() {
+  const { facts, ready, failure, kitchenId } = useBook()
+  const nouns = useMemo(() => ({ ...facts.kitchen?.nouns }), [facts.kitchen?.nouns])
+  return (
+    <WordsProvider nouns={nouns}>
+      <PreferencesProvider>
+        {failure ? (
+          <main className="page">
+            <ErrorState error={failure} onRetry={() => location.reload()} />
+          </main>
+        ) : !ready ? (
+          <main className="page">
+            <Loading />
+          </main>
+        ) : kitchenId === null ? (
+          <Threshold />
+        ) : (
+          <Frame>
+            <Screens />
+          </Frame>
+        )}
+      </PreferencesProvider>
+    </WordsProvider>
+  )
+}
+
+function Screens() {
+  return (
+    <ErrorFence>
+      <Suspense fallback={<Loading />}>
+        <Switch>
+          {PARTS.map(({ path, Screen }) => (
+            <Route key={path} path={path} nest={path !== '/'}>
+              <Screen />
+            </Route>
+          ))}
+          <Route>
+            <NotHere />
+          </Route>
+        </Switch>
+      </Suspense>
+    </ErrorFence>
+  )
+}

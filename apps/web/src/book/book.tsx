@@ -1,0 +1,57 @@
+/**
+ * The open book, for every screen: `const { facts, write, newId } = useBook()`.
+ * facts: what the book says now. write(kind, body, { happenedAt? }): keeps an entry on this device, then changes the screen;
+ *   throws BodyRefused with a reason for each field. newId(): an id for a new lot, pot, batch or run.
+ * pendingCount: entries this device has kept and the server has not. online: the server answered lately.
+ */
+import type { BodyOf, Facts, HappenedAt, Kind, StoredEntry, Visibility } from '@crib/journal'
+import { createContext, useContext } from 'react'
+
+export interface WriteOptions {
+  /** When it happened, where that is not now. */
+  readonly happenedAt?: HappenedAt
+  readonly visibility?: Visibility
+}
+
+export interface KitchenChoice {
+  readonly kitchenId: string
+  readonly entryCount: number
+}
+
+/** The wall clock moved against the monotonic one, or went backwards since the book was last open. */
+export interface ClockQuestion {
+  readonly jumpMs: number
+  /** What the wall clock would have said had nothing moved it. */
+  readonly keptInstant: string
+  readonly seenInstant: string
+}
+
+export interface Book {
+  readonly ready: boolean
+  readonly failure: unknown
+  /** Null until a kitchen is chosen. */
+  readonly kitchenId: string | null
+  readonly facts: Facts
+  write<K extends Kind>(kind: K, body: BodyOf<K>, options?: WriteOptions): Promise<StoredEntry>
+  newId(): string
+  readonly pendingCount: number
+  readonly online: boolean
+  /** False on plain HTTP from another machine: no service worker there, so the book opens only while connected. */
+  readonly secure: boolean
+  readonly clockQuestion: ClockQuestion | null
+  answerClockQuestion(): void
+  openOwnKitchen(name: string): Promise<void>
+  openDemoKitchen(): Promise<void>
+  /** A kitchen the server holds, for example one opened on another device of the house. */
+  joinKitchen(kitchenId: string): Promise<void>
+  closeKitchen(): Promise<void>
+  kitchensOnServer(): Promise<readonly KitchenChoice[]>
+}
+
+export const BookContext = createContext<Book | null>(null)
+
+export function useBook(): Book {
+  const book = useContext(BookContext)
+  if (!book) throw new Error('useBook is used outside the book')
+  return book
+}

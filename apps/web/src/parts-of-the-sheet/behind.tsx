@@ -1,0 +1,90 @@
+/**
+ * Behind: one tap shows what stands behind a number: basis, sources, what went in, edition.
+ * Props: reckoned, label (which number, for a screen reader).
+ * SourceLine: a source by its key, in words. Props: sourceKey.
+ */
+import type { Json, Reckoned, Unit } from '@crib/science'
+import { UNITS } from '@crib/science'
+import { formatQuantity, type MessageKey } from '@crib/wording'
+import { useEffect, useState } from 'react'
+import { type Source, sourcesByKey } from '../sources.ts'
+import { useWords } from '../words.tsx'
+
+export function Behind({ reckoned, label }: { readonly reckoned: Reckoned; readonly label: string }) {
+  const { say } = useWords()
+  const [open, setOpen] = useState(false)
+  const inputs = Object.entries(reckoned.inputs)
+  return (
+    <details className="behind" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>
+        {say('shell:behind')}
+        <span className="only-read-aloud">: {label}</span>
+      </summary>
+      {open && (
+        <div className="behind-body">
+          <p>{say(`common:basis-${reckoned.basis}` satisfies MessageKey)}</p>
+          {reckoned.sourceKeys.map((key) => (
+            <SourceLine key={key} sourceKey={key} />
+          ))}
+          {inputs.length > 0 && (
+            <dl className="facts">
+              {inputs.map(([name, value]) => {
+                const { words, text } = inputText(name, value)
+                return (
+                  <div key={name} style={{ display: 'contents' }}>
+                    <dt>{words}</dt>
+                    <dd>{text}</dd>
+                  </div>
+                )
+              })}
+            </dl>
+          )}
+          <p className="source-line">
+            {say('shell:edition', { edition: reckoned.edition, codeVersion: reckoned.codeVersion })}
+          </p>
+        </div>
+      )}
+    </details>
+  )
+}
+
+const UNIT_ENDINGS = (Object.keys(UNITS) as Unit[]).sort((a, b) => b.length - a.length)
+
+/** `elevationFt: 820` as `elevation` and `820 ft (250 m)`. */
+export function inputText(name: string, value: Json): { readonly words: string; readonly text: string } {
+  const unit = UNIT_ENDINGS.find((ending) => name.endsWith(ending) && name.length > ending.length)
+  if (unit && typeof value === 'number') {
+    return { words: plainWords(name.slice(0, -unit.length)), text: formatQuantity({ value, unit }) }
+  }
+  const text = typeof value === 'string' ? value : typeof value === 'object' ? JSON.stringify(value) : String(value)
+  return { words: plainWords(name), text }
+}
+
+function plainWords(name: string): string {
+  return name.replace(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`).replaceAll('-', ' ')
+}
+
+export function SourceLine({ sourceKey }: { readonly sourceKey: string }) {
+  const [source, setSource] = useState<Source | null>(null)
+  const { say } = useWords()
+  useEffect(() => {
+    let stale = false
+    sourcesByKey().then(
+      (sources) => {
+        if (!stale) setSource(sources[sourceKey] ?? null)
+      },
+      () => undefined, // the key below still names the source
+    )
+    return () => {
+      stale = true
+    }
+  }, [sourceKey])
+  if (!source) return <p className="source-line">{say('shell:source', { source: sourceKey })}</p>
+  const text = [source.author, source.title, source.year].filter(Boolean).join(', ')
+  return (
+    <p className="source-line">
+      {source.url ? <a href={source.url}>{text}</a> : text}
+      {source.note && `. ${source.note}`}
+    </p>
+  )
+}

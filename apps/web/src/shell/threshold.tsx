@@ -1,0 +1,74 @@
+/** Before a kitchen is chosen: open one's own book, join one the server holds, or look at the invented demo kitchen. */
+import { type FormEvent, useEffect, useState } from 'react'
+import { type KitchenChoice, useBook } from '../book/book.tsx'
+import { ButtonRow, NextAction, SideAction } from '../parts-of-the-sheet/actions.tsx'
+import { TextField } from '../parts-of-the-sheet/fields.tsx'
+import { MarginNote, Passage, Sheet } from '../parts-of-the-sheet/sheet.tsx'
+import { useWords } from '../words.tsx'
+
+export function Threshold() {
+  const { openOwnKitchen, openDemoKitchen, joinKitchen, kitchensOnServer } = useBook()
+  const { say } = useWords()
+  const [name, setName] = useState('')
+  const [opening, setOpening] = useState(false)
+  const [onServer, setOnServer] = useState<readonly KitchenChoice[]>([])
+
+  useEffect(() => {
+    let stale = false
+    kitchensOnServer().then(
+      (kitchens) => {
+        if (!stale) setOnServer(kitchens)
+      },
+      () => undefined, // no server answers: one's own book opens all the same
+    )
+    return () => {
+      stale = true
+    }
+  }, [kitchensOnServer])
+
+  const open = (act: () => Promise<void>) => {
+    setOpening(true)
+    act().finally(() => setOpening(false))
+  }
+  const openOwn = (event: FormEvent) => {
+    event.preventDefault()
+    open(() => openOwnKitchen(name.trim() || say('shell:book-without-name')))
+  }
+
+  return (
+    <main className="page threshold">
+      <Sheet title={say('shell:threshold-title')} drawing="pot" lead={say('shell:threshold-lead')}>
+        <Passage title={say('shell:open-own-title')} margin={<MarginNote>{say('shell:open-own-margin')}</MarginNote>}>
+          <form className="passage-body" onSubmit={openOwn}>
+            <TextField
+              label={say('shell:kitchen-name')}
+              hint={say('shell:kitchen-name-hint')}
+              value={name}
+              onValue={setName}
+            />
+            <NextAction disabled={opening}>{say('shell:open-own')}</NextAction>
+          </form>
+        </Passage>
+        {onServer.length > 0 && (
+          <Passage title={say('shell:join-title')}>
+            <ButtonRow>
+              {onServer.map(({ kitchenId, entryCount }) => (
+                <SideAction key={kitchenId} disabled={opening} onClick={() => open(() => joinKitchen(kitchenId))}>
+                  {say('shell:join', { code: kitchenId.slice(-4), count: entryCount })}
+                </SideAction>
+              ))}
+            </ButtonRow>
+          </Passage>
+        )}
+        <Passage title={say('shell:demo-title')} margin={<MarginNote>{say('common:invented')}</MarginNote>}>
+          <p>{say('shell:demo-lead')}</p>
+          <ButtonRow>
+            <SideAction disabled={opening} onClick={() => open(openDemoKitchen)}>
+              {say('shell:open-demo')}
+            </SideAction>
+          </ButtonRow>
+        </Passage>
+      </Sheet>
+    </main>
+  )
+}
