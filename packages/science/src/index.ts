@@ -7,6 +7,28 @@ export {
 export type { Calc, CalcResult, Field, Fields, Sentence } from './calc.ts'
 export { requireInRange, type ValidRange, ValidRangeError } from './errors.ts'
 export {
+  type GaugePoint,
+  gaugeErrorPsi,
+  nextFaceMarkPsi,
+  requiredReadingPsi,
+  truePsiAtReading,
+} from './gauge/gauge-correction.ts'
+export { bulkDensityKgPerL, SHELLED_CORN_KG_PER_L, shelledCornKg, shelledCornL } from './kernels/bulk.ts'
+export {
+  bushelOfDryMatterLb,
+  SHELLED_PER_EAR_CORN_TRADE_FRACTION,
+  shelledFromEarCornKg,
+  shelledPerEarCornFraction,
+} from './kernels/ear-corn.ts'
+export {
+  type Cook,
+  cookedPerRaw,
+  type MoistureChange,
+  massAtMoistureKg,
+  moistureShrinkFraction,
+} from './kernels/moisture.ts'
+export { HOMINY_SWELLING, hominyVolumeRangeL, type Swelling, type VolumeRange } from './kernels/swelling.ts'
+export {
   LETHALITY_121_1C,
   LETHALITY_250F,
   LETHALITY_TEMPERATURE_C,
