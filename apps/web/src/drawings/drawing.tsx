@@ -26,8 +26,8 @@ const LINES = {
   sheet: 'M10 6l3 2 4-2 4 2 4-2 4 2 4-2 5 2v36H10z M17 14v26 M22 17h11 M22 24h11 M22 31h8',
   scale: 'M24 6v36 M14 43h20 M8 13h32 M8 13l-5 13h10z M40 13l-5 13h10z M3 26c1 4 9 4 10 0 M35 26c1 4 9 4 10 0 M24 6h.1',
   house: 'M5 23 24 7l19 16 M10 19v24h28V19 M20 43V31h8v12 M33 15V8h4v10',
-  /** The year: an ear split into its uses. */
-  year: 'M24 4v12 M24 16c-12 4-16 12-16 28 M24 16c-4 6-5 14-5 28 M24 16c4 6 5 14 5 28 M24 16c12 4 16 12 16 28 M18 4h12',
+  /** The year: ears hung along a beam. */
+  year: 'M3 8h42 M12 8v5 M24 8v8 M36 8v5 M12 13c4 3 4 15 0 19-4-4-4-16 0-19z M24 16c4 3 4 17 0 22-4-5-4-19 0-22z M36 13c4 3 4 15 0 19-4-4-4-16 0-19z M9 20h6 M9.500 26h5 M21 24h6 M21 31h6 M33 20h6 M33.500 26h5',
   tick: 'M8 26l10 10L40 12',
   /** Care: an open hand. */
   hand: 'M15 27V12a3 3 0 0 1 6 0v11 M21 22V8a3 3 0 0 1 6 0v14 M27 22V10a3 3 0 0 1 6 0v15 M33 25v-8a3 3 0 0 1 6 0v14c0 8-5 13-13 13-6 0-9-2-12-7L8 28c-2-4 3-6 5-3l2 3',
@@ -35,7 +35,6 @@ const LINES = {
   'cut-string':
     'M3 24c5-6 9-6 13 0 M45 24c-5 6-9 6-13 0 M16 24l3-4 M16 24l3 3 M32 24l-3 4 M32 24l-3-3 M24 14v4 M24 30v4',
   string: 'M3 24c7-9 14-9 21 0s14 9 21 0',
-  /** A question: an empty tag. */
   clock: 'M24 4a20 20 0 1 1-.1 0z M24 12v12l8 6',
   flag: 'M10 5v39 M10 8c9-5 15 5 27 0v18c-12 5-18-5-27 0',
 } as const

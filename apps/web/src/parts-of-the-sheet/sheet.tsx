@@ -8,7 +8,7 @@ import { Drawing, type DrawingName } from '../drawings/drawing.tsx'
 
 /** A torn edge as uneven as paper is; the same on every sheet, so that nothing jumps. */
 const TORN =
-  'M0 16V7l9-2 13 3 8-4 15 2 11-3 7 4 16-2 12 4 9-5 17 2 8 3 14-4 10 2 13-3 9 4 16-1 11-3 12 5 9-4 15 2 10 2 13-5 8 3 17 1 9-4 14 3 11-2 9 4 16-3 12 1 8 4V16z'
+  'M0 16L0 3L9 4L26 1L34 7L49 1L61 5L68 5L78 1L86 4L99 1L109 1L124 4L131 7L147 1L157 6L174 5L181 5L197 4L204 2L211 5L220 3L233 2L248 1L264 3L279 7L296 2L304 5L320 6L330 3L338 5L346 5L353 5L363 4L380 5L393 7L400 4V16z'
 
 export function Sheet({
   title,
@@ -34,15 +34,14 @@ export function Sheet({
       <Tack side="left" />
       <Tack side="right" />
       <div className="sheet-body">
-        <Passage margin={margin}>
-          <header>
-            <div className="sheet-head">
-              {drawing && <Drawing name={drawing} className="sheet-drawing" />}
-              <h1>{title}</h1>
-            </div>
-            {lead && <p className="sheet-lead">{lead}</p>}
-          </header>
-        </Passage>
+        <header className="passage">
+          <div className="sheet-head">
+            {drawing && <Drawing name={drawing} className="sheet-drawing" />}
+            <h1>{title}</h1>
+          </div>
+          {margin && <div className="margin">{margin}</div>}
+          {lead && <p className="sheet-lead">{lead}</p>}
+        </header>
         {children}
       </div>
     </article>
@@ -71,11 +70,9 @@ export function Passage({
   const headingId = useId()
   return (
     <section className="passage" id={id} aria-labelledby={title ? headingId : undefined}>
+      {title && <h2 id={headingId}>{title}</h2>}
       {margin && <div className="margin">{margin}</div>}
-      <div className="passage-body">
-        {title && <h2 id={headingId}>{title}</h2>}
-        {children}
-      </div>
+      <div className="passage-body">{children}</div>
     </section>
   )
 }
