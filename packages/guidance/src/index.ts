@@ -1,7 +1,14 @@
 export { GUIDANCE_EDITION, type Seen, type Standing } from '../schema/envelope.ts'
+export type { HabitTopic, KeepingForm, Moment, UnsealedChoiceKey } from '../schema/list-tables.ts'
 export type { AlkaliKey, FoodKey, JarKey, PrintedJar, ProcessKey } from '../schema/process-tables.ts'
 export { askWhom } from './ask-whom.ts'
+export { boilBeforeTastingMin } from './boil.ts'
+export { cautionsFor, MOMENTS } from './cautions.ts'
+export { type CoolingStep, type CoolingWindow, coolingWindow } from './cooling.ts'
+export { type GaugeFacts, type GaugeOutcome, type GaugeVerdict, gaugeRule } from './gauge.ts'
+export { HABIT_TOPICS, type HabitLine, habitLine } from './habits.ts'
 export { JAR_KEYS, type JarUse, jarUses } from './jars.ts'
+export { type KeepingAdvice, keepingAdvice } from './keeping.ts'
 export {
   type FoundPressure,
   type GaugeKind,
@@ -13,4 +20,29 @@ export {
 } from './pressure.ts'
 export { findProcess } from './process.ts'
 export type { HearsayMinutes, ProcessOutcome, ProcessQuery, PublishedProcess, UnmetCondition } from './process-types.ts'
+export {
+  type AlkaliRecipe,
+  alkaliRecipesFor,
+  partsPer10Corn,
+  printedAshPartsPer10Corn,
+  printedCalciumHydroxideFraction,
+} from './recipes.ts'
+export {
+  cannerWaterRule,
+  coolDownRule,
+  headspaceRule,
+  lidWaitRule,
+  minimumLoad,
+  type PrintedBySource,
+  type Rule,
+  type RuleTopic,
+  restartRule,
+  ruleFor,
+  saltRule,
+  sealWindow,
+  ventRule,
+  type WordedRule,
+} from './rules.ts'
 export { standingSentences, UNTESTED_ALKALI_STANDING } from './standing.ts'
+export { GUIDANCE_TABLES, type GuidanceTable } from './tables.ts'
+export { type UnsealedChoice, type UnsealedOutcome, unsealedChoices } from './unsealed.ts'

@@ -4,7 +4,7 @@ import { GUIDANCE_EDITION, type Standing } from '../schema/envelope.ts'
 import { type JarKey, jarSizesSchema, type PrintedJar } from '../schema/process-tables.ts'
 import { loadTable, tableSourceKeys } from './load.ts'
 
-const JAR_SIZES = loadTable(jarSizesSchema, json)
+export const JAR_SIZES = loadTable(jarSizesSchema, json)
 
 export const JAR_KEYS: readonly JarKey[] = JAR_SIZES.rows.map((row) => row.jar)
 

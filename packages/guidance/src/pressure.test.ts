@@ -69,7 +69,7 @@ test('the band carries its edges, its printed words and where it came from', () 
     bandMaxFt: 4000,
     bandPrinted: '2,001 to 4,000 ft',
     tableId: 'pressure-bands-dial',
-    sourceKeys: ['usda-aib-539', 'pnw-421'],
+    sourceKeys: ['usda-aib-539-1994', 'pnw-421'],
     edition: 'guidance-2026-11',
   })
 })

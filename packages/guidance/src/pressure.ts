@@ -51,7 +51,7 @@ export type PressureOutcome = FoundPressure | OffTablePressure
 export const DIAL_BANDS = loadTable(pressureBandsSchema, dialJson)
 export const WEIGHT_BANDS = loadTable(pressureBandsSchema, weightJson)
 
-/** Lowest and highest elevation the bands cover. [ft]  @source usda-aib-539 */
+/** Lowest and highest elevation the bands cover. [ft]  @source usda-aib-539-1994 */
 export const PRESSURE_TABLE_MIN_FT = DIAL_BANDS.tableMinFt
 export const PRESSURE_TABLE_MAX_FT = DIAL_BANDS.tableMaxFt
 
@@ -63,7 +63,7 @@ export const PRESSURE_TABLE_MAX_FT = DIAL_BANDS.tableMaxFt
  *
  * @param elevationFt any finite elevation. [ft]
  * @throws {RangeError} when the elevation is not a finite number.
- * @source usda-aib-539 guide 4; pnw-421
+ * @source usda-aib-539-1994 guide 4; pnw-421
  */
 export function pressureRowFor(gauge: GaugeKind, elevationFt: number): PressureOutcome {
   return pressureRowIn(gauge === 'dial' ? DIAL_BANDS : WEIGHT_BANDS, gauge, elevationFt)

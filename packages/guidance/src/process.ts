@@ -32,7 +32,7 @@ const LOOK_ALIKE = LYE_HOMINY
  * pack; those minutes come along only in `openedByReading`, once their standing was read and every other condition is met.
  *
  * @throws {RangeError} when elevation or headspace is not a finite number, or the jar is unknown.
- * @source so-easy-to-preserve-1999 p. 66; nchfp-hominy; usda-aib-539 guide 4
+ * @source so-easy-to-preserve-1999 p. 66; nchfp-hominy-without-lye; usda-aib-539-1994 guide 4
  */
 export function findProcess(query: ProcessQuery): ProcessOutcome {
   return findProcessIn(PROCESS_TABLES, query)
