@@ -4,7 +4,8 @@ export {
   standardElevationM,
   standardPressureKPaAbs,
 } from './atmosphere/standard-atmosphere.ts'
-export type { Calc, CalcResult, Field, Fields, Sentence } from './calc.ts'
+export type { Calc, CalcResult, Field, Fields, Sentence, SeriesPoint } from './calc.ts'
+export { SCIENCE_EDITION } from './calc-value.ts'
 export { requireInRange, type ValidRange, ValidRangeError } from './errors.ts'
 export {
   type GaugePoint,
@@ -36,6 +37,7 @@ export {
   lethalRate,
 } from './lethality/lethal-rate.ts'
 export {
+  hasEqualSteps,
   lethalityMin,
   lethalityRectangleMin,
   lethalitySimpsonMin,
@@ -56,6 +58,14 @@ export {
   TO_WHOLE,
   UP_TO_WHOLE,
 } from './reckoned.ts'
+export { SCIENCE_CALCS } from './science-calcs.ts'
+export {
+  atLeastFraction,
+  germinationRangeFraction,
+  type SeedNeed,
+  type SproutTest,
+  seedReserveCount,
+} from './seed/reserve.ts'
 export {
   boilingTemperatureC,
   type CannerSteam,
