@@ -1,3 +1,27 @@
+export {
+  type BatchLoad,
+  type BatchSheetInput,
+  type BatchStage,
+  batchSheet,
+  type StageWriteIn,
+} from './documents/batch-sheet.ts'
+export {
+  type CannerCardInput,
+  cannerCard,
+  type GaugeTest,
+  type RefusedCardInput,
+  refusedCard,
+} from './documents/canner-card.ts'
+export {
+  type BagLabelInput,
+  bagLabels,
+  type JarLabelInput,
+  jarLabels,
+  type LabelSheetChoice,
+} from './documents/labels.ts'
+export { type ProcessLogHead, type ProcessLogInput, processLog, type RunLine } from './documents/process-log.ts'
+export type { LabelledValue, PrintSetting, Said } from './documents/said.ts'
+export { type WallBoardInput, type WallBoardLoad, wallBoard } from './documents/wall-board.ts'
 export type * from './model.ts'
 export { qrSquares } from './qr.ts'
 export { LABEL_SHEETS, type LabelSheetId, PAPER_MM } from './sheets.ts'

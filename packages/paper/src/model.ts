@@ -83,6 +83,8 @@ export interface BigNumberBlock {
   readonly number: string
   readonly unit: string
   readonly beside?: string
+  /** Beside the digits: why this number. */
+  readonly why: readonly string[]
   readonly small: readonly string[]
   /** Height of the digits; less only where the number would be wider than the sheet. [mm] */
   readonly digitMm: number
@@ -97,6 +99,8 @@ export interface Fact {
 export interface FactsBlock {
   readonly kind: 'facts'
   readonly columns: 1 | 2 | 3
+  /** True for figures read standing up. */
+  readonly large?: true
   readonly facts: readonly Fact[]
 }
 
@@ -121,6 +125,8 @@ export interface ChecklistItem {
   /** In the stitched margin: the planned clock time. */
   readonly margin?: string
   readonly text: string
+  /** A box for each time it is done, after the text: five re-boils, four rinses. [count] */
+  readonly tallyCount?: number
   readonly details?: readonly string[]
   readonly cautions?: readonly string[]
   /** Each is a word with a line to write on, at the right. */

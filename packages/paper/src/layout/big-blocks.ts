@@ -23,13 +23,14 @@ export function bigNumberPiece(block: BigNumberBlock, { width, type, measure }: 
     setText(block.unit, unitRoom, { face: 'display', sizePt: unitPt, leading: 1.1 }, measure),
     ...(block.beside ? [setText(block.beside, unitRoom, { face: 'text', sizePt: type.h2 }, measure)] : []),
   ]
-  const small = block.small.map((line) =>
-    setText(line, unitRoom, { face: 'text', sizePt: type.body, grey: DARK }, measure),
-  )
+  const notes = [
+    ...block.why.map((line) => setText(line, unitRoom, { face: 'text', sizePt: type.body }, measure)),
+    ...block.small.map((line) => setText(line, unitRoom, { face: 'text', sizePt: type.small, grey: DARK }, measure)),
+  ]
   const unitHeight = sum(unitTexts.map(({ height }) => height))
-  const smallHeight = sum(small.map(({ height }) => height))
-  const tail = Math.max(digitHeight, unitHeight + type.gap + smallHeight)
-  const lead = over.height + type.gap * 0.8
+  const notesHeight = sum(notes.map(({ height }) => height)) + (notes.length - 1) * type.gap * 0.6
+  const tail = Math.max(digitHeight, unitHeight + type.gap + notesHeight)
+  const lead = over.height + type.gap * 1.4
   return {
     height: lead + tail,
     gapBefore: type.gap,
@@ -50,7 +51,7 @@ export function bigNumberPiece(block: BigNumberBlock, { width, type, measure }: 
           box: { x, y: top, width: digitsWidth, height: digitHeight },
         },
         ...stackTexts(unitTexts, x + unitLeft, top),
-        ...stackTexts(small, x + unitLeft, top + tail - smallHeight),
+        ...stackTexts(notes, x + unitLeft, top + tail - notesHeight, type.gap * 0.6),
       ]
     },
   }

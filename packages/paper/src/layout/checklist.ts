@@ -22,18 +22,23 @@ function itemPiece(item: ChecklistItem, careWord: string, marginWidth: number, f
     setText(word, width, { face: 'text', sizePt: type.small, grey: DARK }, measure),
   )
   const writeWidth = sum(writeWords.map(({ widest }) => widest + type.body * 4.6))
-  const textWidth = width - left - (writeWidth > 0 ? writeWidth + type.body * 0.5 : 0)
+  const tallyWidth = (item.tallyCount ?? 0) * boxEdge * 1.5
+  const textWidth = width - left - tallyWidth - (writeWidth > 0 ? writeWidth + type.body * 0.5 : 0)
   const title = setText(item.text, textWidth, { face: 'text-strong', sizePt: type.body }, measure)
-  const details = (item.details ?? []).map((detail) =>
-    setText(detail, textWidth, { face: 'text', sizePt: type.body }, measure),
-  )
-  const cautions = (item.cautions ?? []).map((line) =>
-    cautionPiece(careWord, line, { ...room, width: width - left }, type.body * 0.15),
-  )
+  const texts = withDetails(title, item.details ?? [], { textWidth, tallyWidth }, room)
+  const cautions = cautionsUnder(item, careWord, { title, left, textWidth, tallyWidth }, room)
   const margin = setText(item.margin ?? '', marginWidth, { face: 'display', sizePt: type.body }, measure)
-  const texts: Piece = stack([title, ...details].map(({ height, ink }) => ({ height, gapBefore: 0, ink })))
-  const body = stack([{ ...texts, height: Math.max(texts.height, margin.height) }, ...cautions])
+  const body = stack([{ ...texts, height: Math.max(texts.height, margin.height) }, ...cautions.under])
   const pad = type.body * 0.28
+  const tally = Array.from(
+    { length: item.tallyCount ?? 0 },
+    (_, index) => left + title.widest + boxEdge * (0.8 + index * 1.5),
+  )
+  const tick = (x: number, y: number): Ink => ({
+    ink: 'rect',
+    box: { x, y: y + pad + type.body * 0.14, width: boxEdge, height: boxEdge },
+    strokePt: 1,
+  })
   const stitchX = marginWidth + type.body * 0.15
   return {
     height: body.height + 2 * pad,
@@ -41,20 +46,61 @@ function itemPiece(item: ChecklistItem, careWord: string, marginWidth: number, f
     ink: (x, y) => [
       ...(marginWidth > 0 ? stitch(x + stitchX, y, body.height + 2 * pad) : []),
       ...margin.ink(x, y + pad),
-      {
-        ink: 'rect',
-        box: {
-          x: x + left - boxEdge - type.body * 0.5,
-          y: y + pad + type.body * 0.14,
-          width: boxEdge,
-          height: boxEdge,
-        },
-        strokePt: 1,
-      },
+      tick(x + left - boxEdge - type.body * 0.5, y),
+      ...tally.map((boxX) => tick(x + boxX, y)),
       ...body.ink(x + left, y + pad),
+      ...(cautions.beside?.ink(x + left + cautions.besideLeft, y + pad) ?? []),
       ...writeLines(writeWords, x + width, y + pad, type.body),
     ],
   }
+}
+
+/** One short detail runs on behind the title; more stand below it. */
+function withDetails(
+  title: SetText,
+  details: readonly string[],
+  { textWidth: width, tallyWidth }: { textWidth: number; tallyWidth: number },
+  { type, measure }: Room,
+): Piece {
+  const style = { face: 'text', sizePt: type.body } as const
+  const [first, ...rest] = details
+  const runInLeft = title.widest + tallyWidth + type.body * 0.6
+  if (first !== undefined && rest.length === 0 && title.lines.length === 1 && runInLeft < width + tallyWidth) {
+    const runIn = setText(first, width + tallyWidth - runInLeft, style, measure)
+    if (runIn.lines.length === 1 && runIn.widest <= width + tallyWidth - runInLeft) {
+      return { height: title.height, gapBefore: 0, ink: (x, y) => [...title.ink(x, y), ...runIn.ink(x + runInLeft, y)] }
+    }
+  }
+  const sets = [title, ...details.map((detail) => setText(detail, width, style, measure))]
+  return stack(sets.map(({ height, ink }) => ({ height, gapBefore: 0, ink })))
+}
+
+interface Cautions {
+  readonly under: readonly Piece[]
+  readonly beside?: Piece
+  readonly besideLeft: number
+}
+
+/** Under the step; a single short one stands beside a step that has no more to say. */
+function cautionsUnder(
+  { cautions = [], details = [] }: ChecklistItem,
+  careWord: string,
+  at: { title: SetText; left: number; textWidth: number; tallyWidth: number },
+  room: Room,
+): Cautions {
+  const { type, width } = room
+  const besideLeft = at.title.widest + at.tallyWidth + type.body
+  const besideWidth = at.textWidth + at.tallyWidth - besideLeft
+  const [first, ...rest] = cautions
+  const oneLine = at.title.lines.length === 1 && details.length === 0 && rest.length === 0
+  if (first !== undefined && oneLine && besideWidth > type.body * 8) {
+    const beside = cautionPiece(careWord, first, { ...room, width: besideWidth }, 0)
+    if (beside.height <= at.title.height * 1.01) return { under: [], beside, besideLeft }
+  }
+  const under = cautions.map((line) =>
+    cautionPiece(careWord, line, { ...room, width: width - at.left }, type.body * 0.15),
+  )
+  return { under, besideLeft }
 }
 
 /** Long stitches down the margin, as on a sewn book. */

@@ -19,7 +19,7 @@ export class LabelTooSmallError extends RangeError {
 }
 
 /** White kept inside a label's edge, against a feed that is a little off. [mm] */
-const PAD_MM = 1.8
+const PAD_MM = 1.7
 
 /** @throws {LabelTooSmallError} when not even the shortest wording fits. */
 export function labelPages({ sheet, skipCount, labels }: LabelsBlock, measure: Measure): Ink[][] {
@@ -48,28 +48,42 @@ export function labelBox(sheet: LabelSheet, place: number): Box {
 
 function labelInk(label: Label, box: Box, sheet: LabelSheet, measure: Measure): Ink[] {
   const pad = mmToPt(PAD_MM)
-  const codePt = label.qr ? mmToPt(label.qr.sizeMm) : 0
-  const width = box.width - 2 * pad - (label.qr ? codePt + pad * 1.6 : 0)
-  const texts = fittingTexts(label, width, box.height - 2 * pad, measure)
+  const inside = { x: box.x + pad, y: box.y + pad, width: box.width - 2 * pad, height: box.height - 2 * pad }
+  const texts = fittingTexts(label, inside, measure)
   if (!texts) throw new LabelTooSmallError(sheet, label.wordings[0]?.[0]?.text ?? '')
-  const height = sum(texts.map((text) => text.height))
+  const codePt = label.qr ? mmToPt(label.qr.sizeMm) : 0
   return [
     ...(sheet.outline ? [{ ink: 'rect', box, strokePt: 0.4 } as const] : []),
-    ...stackTexts(texts, box.x + pad, box.y + (box.height - height) / 2),
-    ...(label.qr ? [code(label.qr, box.x + box.width - pad - codePt, box.y + (box.height - codePt) / 2)] : []),
+    ...stackTexts(texts, inside.x, inside.y),
+    ...(label.qr ? [code(label.qr, inside.x + inside.width - codePt, inside.y + inside.height - codePt)] : []),
   ]
 }
 
 /** The fullest wording, at the largest size, that fits. */
-function fittingTexts(label: Label, width: number, height: number, measure: Measure): SetText[] | undefined {
+function fittingTexts(label: Label, inside: Box, measure: Measure): SetText[] | undefined {
   for (const wording of label.wordings) {
-    for (let sizePt = 12; sizePt >= SMALLEST_PT; sizePt -= 0.5) {
-      const texts = wording.map((line) => setLine(line, width, sizePt, measure))
+    for (let sizePt = 16; sizePt >= SMALLEST_PT; sizePt -= 0.5) {
+      const texts = flow(wording, label.qr?.sizeMm ?? 0, inside, sizePt, measure)
       const wholeCode = texts.every((text, index) => wording[index]?.strength !== 'code' || text.lines.length === 1)
-      if (wholeCode && sum(texts.map((text) => text.height)) <= height) return texts
+      if (wholeCode && sum(texts.map((text) => text.height)) <= inside.height) return texts
     }
   }
   return undefined
+}
+
+/** Lines from the top, full width until they reach the code in the lower right corner, then beside it. */
+function flow(wording: readonly LabelLine[], codeMm: number, inside: Box, sizePt: number, measure: Measure): SetText[] {
+  const quiet = mmToPt(PAD_MM * 1.6)
+  const codePt = mmToPt(codeMm)
+  const codeTop = codeMm === 0 ? inside.height : inside.height - codePt - quiet
+  let used = 0
+  return wording.map((line) => {
+    const wide = setLine(line, inside.width, sizePt, measure)
+    const clear = used + wide.height <= codeTop
+    const text = clear || codeMm === 0 ? wide : setLine(line, inside.width - codePt - quiet, sizePt, measure)
+    used += text.height
+    return text
+  })
 }
 
 function setLine({ text, strength }: LabelLine, width: number, sizePt: number, measure: Measure): SetText {

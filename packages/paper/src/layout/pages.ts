@@ -13,7 +13,7 @@ export interface PageOfInk {
   readonly ink: readonly Ink[]
 }
 
-const FOOTER_PT = 30
+const FOOTER_PT = 28
 const DEFAULT_TYPE_PT = 11
 const SHRINK_STEP_PT = 0.25
 

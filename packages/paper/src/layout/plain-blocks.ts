@@ -22,20 +22,19 @@ export function headPiece({ title, lines, qr }: HeadBlock, { width, type, measur
   const textWidth = width - (qr ? codePt + mmToPt(6) : 0)
   const titleText = setText(title, textWidth, { face: 'display', sizePt: type.title, leading: 1.1 }, measure)
   const lineTexts = lines.map((line) => setText(line, textWidth, { face: 'text', sizePt: type.body + 1 }, measure))
-  const hole = { radius: 4.5, room: 15 }
   const textHeight = titleText.height + sum(lineTexts.map(({ height }) => height))
   const body = Math.max(textHeight, codePt)
   return {
-    height: hole.room + body + type.gap,
+    height: body + type.gap,
     gapBefore: 0,
     keepWithNext: true,
     ink: (x, y) => {
-      const top = y + hole.room
-      const ruleY = top + body + type.gap - 3
+      const ruleY = y + body + type.gap - 3
       return [
-        { ink: 'circle', x: x + width / 2, y: y + hole.radius + 1, radius: hole.radius, strokePt: 0.8 },
-        ...(qr ? [code(qr, x + width - codePt, top)] : []),
-        ...stackTexts([titleText, ...lineTexts], x, top),
+        // The nail hole lies in the margin.
+        { ink: 'circle', x: x + width / 2, y: y - 11, radius: 4.5, strokePt: 0.8 },
+        ...(qr ? [code(qr, x + width - codePt, y)] : []),
+        ...stackTexts([titleText, ...lineTexts], x, y),
         {
           ink: 'line',
           points: [
@@ -94,12 +93,17 @@ export function noticePiece({ title, lines }: NoticeBlock, { width, type, measur
 }
 
 /** Label above, value below in heavier type; read along the rows. */
-export function factPieces({ columns, facts }: FactsBlock, { width, type, measure }: Room): Piece[] {
+export function factPieces({ columns, facts, large }: FactsBlock, { width, type, measure }: Room): Piece[] {
   const gutter = type.body * 1.4
   const cell = (width - gutter * (columns - 1)) / columns
   const cells = facts.map(({ label, value, note }) => [
     setText(label, cell, { face: 'text', sizePt: type.small, grey: DARK, leading: 1.2 }, measure),
-    setText(value, cell, { face: 'text-strong', sizePt: type.body + 1.5, leading: 1.2 }, measure),
+    setText(
+      value,
+      cell,
+      large ? { face: 'display', sizePt: type.title } : { face: 'text-strong', sizePt: type.body + 1.5 },
+      measure,
+    ),
     ...(note === undefined ? [] : [setText(note, cell, { face: 'text', sizePt: type.small, leading: 1.2 }, measure)]),
   ])
   return rowsOf(cells, columns).map((row, index) => ({
@@ -138,7 +142,7 @@ export function writeInPieces({ columns, lines }: WriteInsBlock, { width, type, 
   const rowHeight = Math.max(mmToPt(8), type.body * 2)
   const cells = lines.map(({ label, value }) => {
     const labelText = setText(label, cell * 0.7, { face: 'text', sizePt: type.body, grey: DARK }, measure)
-    const from = Math.min(labelText.widest + type.body * 0.5, cell * 0.75)
+    const from = label === '' ? 0 : Math.min(labelText.widest + type.body * 0.5, cell * 0.75)
     const valueText = setText(value ?? '', cell - from, { face: 'text-strong', sizePt: type.body }, measure)
     const height = Math.max(rowHeight, labelText.height + 8, valueText.height + 8)
     return { labelText, valueText, from, height }
@@ -186,8 +190,8 @@ export function code({ content, sizeMm }: QrCode, x: number, y: number): Ink {
   return { ink: 'squares', box: { x, y, width: edge, height: edge }, rows: qrSquares(content) }
 }
 
-export function stackTexts(texts: readonly SetText[], x: number, y: number): Ink[] {
-  return stack(texts.map(({ height, ink }) => ({ height, gapBefore: 0, ink }))).ink(x, y)
+export function stackTexts(texts: readonly SetText[], x: number, y: number, gapBefore = 0): Ink[] {
+  return stack(texts.map(({ height, ink }) => ({ height, gapBefore, ink }))).ink(x, y)
 }
 
 export function rowsOf<T>(cells: readonly T[], columns: number): T[][] {

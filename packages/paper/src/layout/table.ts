@@ -1,6 +1,7 @@
 /** Layout of a table: the head row is printed again on every page the table reaches. */
 import type { TableBlock } from '../model.ts'
 import { mmToPt } from '../sheets.ts'
+import { columnWidths } from './column-widths.ts'
 import { BLACK, HAIR, type Ink, TINT } from './ink.ts'
 import type { Piece, Room } from './piece.ts'
 import { sum } from './plain-blocks.ts'
@@ -8,8 +9,19 @@ import { type SetText, setText } from './text.ts'
 
 export function tablePieces({ columns, rows, rowMm = 0 }: TableBlock, { width, type, measure }: Room): Piece[] {
   const pad = { x: type.body * 0.45, y: type.body * 0.24 }
-  const shares = sum(columns.map(({ share }) => share))
-  const widths = columns.map(({ share }) => (width * share) / shares)
+  const leasts = columns.map(({ title, strong }, index) =>
+    Math.max(
+      ...words(title).map((word) => measure.width(word, 'text-strong', type.small)),
+      ...rows.flatMap((row) =>
+        words(row[index] ?? '').map((word) => measure.width(word, strong ? 'text-strong' : 'text', type.body)),
+      ),
+    ),
+  )
+  const widths = columnWidths(
+    columns.map(({ share }) => share),
+    leasts.map((least) => least + 2 * pad.x + 0.1),
+    width,
+  )
   const lefts = widths.map((_, index) => sum(widths.slice(0, index)))
 
   const cellsOf = (texts: readonly string[], head: boolean) =>
@@ -80,4 +92,8 @@ export function tablePieces({ columns, rows, rowMm = 0 }: TableBlock, { width, t
     }))
   }
   return [head, ...body]
+}
+
+function words(text: string): string[] {
+  return text.split(/\s+/)
 }

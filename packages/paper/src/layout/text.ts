@@ -12,7 +12,7 @@ export interface Measure {
 /** No text is set smaller. [pt] */
 export const SMALLEST_PT = 9
 
-const LEADING = 1.24
+const LEADING = 1.18
 
 export interface SetText {
   /** The text, its lines broken to the width. */
@@ -36,7 +36,7 @@ export function setText(text: string, width: number, style: TextStyle, measure: 
   const widthOf = (line: string) => measure.width(line, face, sizePt)
   const lines = breakLines(text, width, widthOf)
   const { ascent, descent } = measure.metrics(face)
-  const lineHeight = Math.max(leading, ascent + descent) * sizePt
+  const lineHeight = leading * sizePt
   const baseline = (lineHeight - (ascent + descent) * sizePt) / 2 + ascent * sizePt
   return {
     lines,
