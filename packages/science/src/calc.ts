@@ -27,9 +27,17 @@ export type Field =
   | (FieldBase & { readonly kind: 'text'; readonly maxLength: number })
   /** A clock time `HH:MM`, received as minutes after midnight. */
   | (FieldBase & { readonly kind: 'clock' })
+  /** Readings by time, received as `SeriesPoint`s in the field's units. */
   | (FieldBase & { readonly kind: 'series'; readonly unit: Unit; readonly timeUnit: 'Min' | 'S' })
   | (FieldBase & { readonly kind: 'table'; readonly columns: Fields; readonly maxRows: number })
   | (FieldBase & { readonly kind: 'record'; readonly fields: Fields })
+
+export interface SeriesPoint {
+  /** In the field's `timeUnit`. */
+  readonly time: number
+  /** In the field's `unit`. */
+  readonly value: number
+}
 
 export interface Fields {
   readonly [name: string]: Field

@@ -97,13 +97,18 @@ function requireReadings(count: number, min: number): void {
   if (count < min) throw new ValidRangeError('curve', count, range)
 }
 
-/** @throws {ValidRangeError} when a step differs from the first by more than a millionth of it. */
-function equalStepMin(curve: readonly TemperatureSample[]): number {
+/** Whether every step is the first one, to a millionth of it. The rectangle and Simpson rules need that. */
+export function hasEqualSteps(curve: readonly TemperatureSample[]): boolean {
   const steps = intervals(curve).map(([from, to]) => to.timeMin - from.timeMin)
-  const first = steps[0]!
-  for (const step of steps) {
+  return steps.every((step) => Math.abs(step - steps[0]!) <= 1e-6 * steps[0]!)
+}
+
+function equalStepMin(curve: readonly TemperatureSample[]): number {
+  const stepsMin = intervals(curve).map(([from, to]) => to.timeMin - from.timeMin)
+  const first = stepsMin[0]!
+  if (!hasEqualSteps(curve)) {
     const range = { min: first, max: first, unit: 'min (equal steps)', source: 'patashnik-1953' }
-    if (Math.abs(step - first) > 1e-6 * first) throw new ValidRangeError('time step', step, range)
+    throw new ValidRangeError('longest time step', Math.max(...stepsMin), range)
   }
   return first
 }

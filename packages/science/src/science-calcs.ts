@@ -1,0 +1,23 @@
+/** The calculations of this package, as the catalogue lists them. */
+import { trappedAirCalc } from './air/trapped-air.calc.ts'
+import { standardAtmosphereCalc } from './atmosphere/standard-atmosphere.calc.ts'
+import type { Calc } from './calc.ts'
+import { gaugeCorrectionCalc } from './gauge/gauge-correction.calc.ts'
+import { cookedYieldCalc } from './kernels/cooked-yield.calc.ts'
+import { earCornCalc } from './kernels/ear-corn.calc.ts'
+import { kernelMeasureCalc } from './kernels/kernel-measure.calc.ts'
+import { moistureShrinkCalc } from './kernels/moisture-shrink.calc.ts'
+import { lethalityCalc } from './lethality/lethality.calc.ts'
+import { steamTemperatureCalc } from './steam/steam-temperature.calc.ts'
+
+export const SCIENCE_CALCS: readonly Calc[] = [
+  standardAtmosphereCalc,
+  steamTemperatureCalc,
+  trappedAirCalc,
+  gaugeCorrectionCalc,
+  lethalityCalc,
+  kernelMeasureCalc,
+  earCornCalc,
+  moistureShrinkCalc,
+  cookedYieldCalc,
+]
