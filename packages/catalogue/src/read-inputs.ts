@@ -115,8 +115,9 @@ function canonicalValue(unit: Unit, given: unknown, path: string, faults: InputF
     // A bare number in a terminal or a form is in the unit the field names.
     const bare = Number(given.trim())
     if (given.trim() !== '' && Number.isFinite(bare)) return bare
-    const parsed = parseQuantity(given, UNITS[unit].measure)
-    if (parsed.ok) return converted(parsed.value, parsed.unit, unit, path, faults)
+    // A site may lie below the sea and a crib below freezing; the field's own limits say how far.
+    const parsed = parseQuantity(given, UNITS[unit].measure, { allowNegative: true })
+    if (parsed.ok) return converted(parsed.quantity.value, parsed.quantity.unit, unit, path, faults)
   }
   return fault(faults, path, 'workbench:not-a-quantity', { given: shown(given), unit })
 }
