@@ -1,5 +1,14 @@
 /** The pure door of the book: entries, kinds, facts and the store port. Stores have doors of their own. */
 export {
+  type Author,
+  type AuthorSetup,
+  type Clock,
+  createAuthor,
+  createId,
+  type Randomness,
+  type WriteOptions,
+} from './author.ts'
+export {
   type ChainReport,
   type ClockStep,
   clockSteps,
@@ -46,6 +55,8 @@ export {
   type Told,
   type UnreadEntry,
 } from './fold/facts.ts'
+export { applyEntries, foldFacts, NO_FACTS } from './fold/fold.ts'
+export { type EntryHistory, history } from './fold/history.ts'
 export { canonicalJson, type Json } from './json.ts'
 export {
   type BodyOf,
@@ -59,5 +70,7 @@ export {
   type UnreadReason,
 } from './kinds/index.ts'
 export type { RunEvent } from './kinds/run.ts'
+export { type Proposal, type ProposalMoment, propose } from './propose.ts'
+export { createRecorder, type Recorder, type RecorderSetup } from './record.ts'
 export { BodyRefused, REFUSAL_CODES, type Refusal, type RefusalCode } from './refusal.ts'
 export type { AppendOutcome, EntryOutcome, JournalStore, KitchenSummary, ReadPage, ReadQuery } from './store.ts'

@@ -167,6 +167,10 @@ export interface LedgerLine {
   readonly writtenAt: string
   /** At the kind's present version; null when erased or unread. */
   readonly body: Json
+  /** Why it is not read, where it is not. */
+  readonly why?: UnreadReason | 'erased'
+  /** Another line claims the same id. */
+  readonly twin?: true
 }
 
 /** The entries behind the facts, by story and in order, so that a late one refolds only its own. */
@@ -174,6 +178,8 @@ export interface Ledger {
   readonly byEntity: { readonly [entity: string]: readonly LedgerLine[] }
   /** The story of each entry; `unread` for one that has none. */
   readonly entityOf: { readonly [entryId: string]: string }
+  /** What must be asked about one story by itself. */
+  readonly questionsOf: { readonly [entity: string]: readonly Question[] }
 }
 
 export type ById<T> = { readonly [id: string]: T }
