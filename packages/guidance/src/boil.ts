@@ -4,8 +4,8 @@ import { printedFigure } from './figures.ts'
 import { ruleFor } from './rules.ts'
 
 /** Lowest and highest dry ground, so that a typing slip is caught. [ft]  Project rule. */
-const GROUND_MIN_FT = -1_500
-const GROUND_MAX_FT = 29_100
+export const GROUND_MIN_FT = -1_500
+export const GROUND_MAX_FT = 29_100
 
 /**
  * Minutes of boiling before canned hominy is tasted. [min]
