@@ -53,7 +53,7 @@ const DUST_PSI = 1e-9
  * zero is replaced; an old or missing test makes it unknown; marks wider than 2 psi apart cannot hold a printed pressure.
  *
  * @throws {RangeError} on a number that is not finite, a negative age, or marks not above zero.
- * @source extension-gauge-2024; stricter line: gauge-strict-reading; coarsest marks: project rule
+ * @source iowa-state-gauge-2024; stricter line: gauge-strict-reading; coarsest marks and needle at rest: project rule
  */
 export function gaugeRule(facts: GaugeFacts): GaugeOutcome {
   checkFacts(facts)
