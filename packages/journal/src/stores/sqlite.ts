@@ -1,4 +1,5 @@
 /** The embedded store: one file, every acknowledged entry synced to disk. */
+import { resolve } from 'node:path'
 import { type Insertable, Kysely, type Selectable, sql } from 'kysely'
 import { Migrator } from 'kysely/migration'
 import { type ChainReport, type EntryFault, verifyChain } from '../chain.ts'
@@ -17,20 +18,17 @@ import { type EntryTable, MIGRATIONS, type Tables } from './sqlite-migrations.ts
 export async function openSqliteStore(file: string): Promise<JournalStore> {
   const { dialect, exec } = openDatabase(file)
   const db = new Kysely<Tables>({ dialect })
-  // Two programs may open a new file at once: the second waits here and finds the tables made.
-  exec('begin immediate')
-  const { error } = await new Migrator({ db, provider: MIGRATIONS, disableTransactions: true }).migrateToLatest()
-  exec(error ? 'rollback' : 'commit')
+  const inTurn = turnsFor(file)
+  // Another program may be opening the new file too: the second waits here and finds the tables made.
+  const { error } = await inTurn(async () => {
+    exec('begin immediate')
+    const outcome = await new Migrator({ db, provider: MIGRATIONS, disableTransactions: true }).migrateToLatest()
+    exec(outcome.error ? 'rollback' : 'commit')
+    return outcome
+  })
   if (error) {
     await db.destroy()
     throw error
-  }
-  // One connection: work waits its turn, so that no read sees a half-made append.
-  let turn: Promise<unknown> = Promise.resolve()
-  function inTurn<T>(work: () => Promise<T>): Promise<T> {
-    const mine = turn.then(work)
-    turn = mine.catch(() => {})
-    return mine
   }
   /** `immediate`: the write lock is taken before anything is read, so another process cannot slip between. */
   function inTransaction<T>(work: () => Promise<T>): Promise<T> {
@@ -61,6 +59,28 @@ export async function openSqliteStore(file: string): Promise<JournalStore> {
     },
     close: () => inTurn(() => db.destroy()),
   }
+}
+
+type InTurn = <T>(work: () => Promise<T>) => Promise<T>
+
+const turns = new Map<string, InTurn>()
+
+/**
+ * Work on one file waits its turn within this program, so that no read sees a half-made append and two stores opened
+ * on one file do not wait for each other's lock without end. Between programs the database's own lock does it.
+ */
+function turnsFor(file: string): InTurn {
+  const path = file === ':memory:' ? '' : resolve(file)
+  const known = turns.get(path)
+  if (path && known) return known
+  let last: Promise<unknown> = Promise.resolve()
+  const inTurn: InTurn = (work) => {
+    const mine = last.then(work)
+    last = mine.catch(() => {})
+    return mine
+  }
+  if (path) turns.set(path, inTurn)
+  return inTurn
 }
 
 async function append(db: Kysely<Tables>, entries: readonly StoredEntry[]): Promise<AppendOutcome> {
