@@ -15,7 +15,7 @@ export const seenSchema = v.picklist([
   'project rule',
 ])
 
-export const standingSchema = v.strictObject({
+const standingSchema = v.strictObject({
   /** For which food the test or direction was made. */
   madeFor: v.picklist(['this-food', 'lye-hominy', 'neighbouring-food', 'none']),
   /** Where it stands now. */

@@ -13,7 +13,7 @@ export const neighbourProcessesSchema = v.strictObject({
   rows: v.array(v.strictObject({ food: v.string(), jar: printedJarSchema, processMin: v.number() })),
 })
 
-export const unsealedChoiceSchema = v.picklist(['refrigerate', 'freeze', 'full-process-again'])
+const unsealedChoiceSchema = v.picklist(['refrigerate', 'freeze', 'full-process-again'])
 export type UnsealedChoiceKey = v.InferOutput<typeof unsealedChoiceSchema>
 
 export const unsealedJarsSchema = v.strictObject({
@@ -40,7 +40,7 @@ export const coolingWindowSchema = v.strictObject({
   ),
 })
 
-export const keepingFormSchema = v.picklist(['fresh', 'frozen', 'dried', 'canned'])
+const keepingFormSchema = v.picklist(['fresh', 'frozen', 'dried', 'canned'])
 export type KeepingForm = v.InferOutput<typeof keepingFormSchema>
 
 export const keepingSchema = v.strictObject({
@@ -59,7 +59,7 @@ export const keepingSchema = v.strictObject({
   ),
 })
 
-export const habitTopicSchema = v.picklist(['vent', 'canner-water', 'dial-near-sea-level', 'jars', 'rim', 'lid-wait'])
+const habitTopicSchema = v.picklist(['vent', 'canner-water', 'dial-near-sea-level', 'jars', 'rim', 'lid-wait'])
 export type HabitTopic = v.InferOutput<typeof habitTopicSchema>
 
 export const habitsSchema = v.strictObject({

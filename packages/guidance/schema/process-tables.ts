@@ -2,7 +2,7 @@
 import * as v from 'valibot'
 import { envelopeEntries, seenSchema, sourceKeySchema } from './envelope.ts'
 
-export const PSI_LIMIT = 15
+const PSI_LIMIT = 15
 
 function rising(numbers: readonly number[]): boolean {
   return numbers.every((number, index) => index === 0 || number > numbers[index - 1]!)
@@ -43,7 +43,7 @@ export type JarKey = v.InferOutput<typeof jarKeySchema>
 export const printedJarSchema = v.picklist(['pint', 'quart'])
 export type PrintedJar = v.InferOutput<typeof printedJarSchema>
 
-export const processKeySchema = v.picklist(['lye-hominy-hot-pack', 'soda-hominy-hot-pack', 'whole-kernel-corn'])
+const processKeySchema = v.picklist(['lye-hominy-hot-pack', 'soda-hominy-hot-pack', 'whole-kernel-corn'])
 export type ProcessKey = v.InferOutput<typeof processKeySchema>
 
 export const alkaliSchema = v.picklist(['ash', 'calcium-hydroxide', 'sodium-hydroxide', 'baking-soda', 'none'])
@@ -92,4 +92,3 @@ export const jarSizesSchema = v.strictObject({
 
 export type PressureBands = v.InferOutput<typeof pressureBandsSchema>
 export type ProcessTable = v.InferOutput<typeof processTableSchema>
-export type JarSizes = v.InferOutput<typeof jarSizesSchema>

@@ -18,7 +18,7 @@ export function guidancePage(tables: readonly GuidanceTable[] = GUIDANCE_TABLES)
   return [
     `# Guidance tables, edition ${GUIDANCE_EDITION}`,
     '',
-    'Made by `packages/guidance/scripts/write-guidance-page.ts` from the data files; do not edit by hand.',
+    'Made by `npm run docs` from packages/guidance/data; do not edit by hand.',
     'Each table is copied in the units of its page. Minutes and pressures are looked up here, never worked out.',
     '',
     `${tables.length} tables. ${unchecked} of them have not been compared with their page a second time.`,

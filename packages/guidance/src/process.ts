@@ -16,7 +16,7 @@ import type { HearsayMinutes, ProcessOutcome, ProcessQuery, PublishedProcess, Un
 import { sentence } from './sentence.ts'
 import { NOBODYS_STANDING, standingSentences, UNTESTED_ALKALI_STANDING } from './standing.ts'
 
-export const LYE_HOMINY = loadTable(processTableSchema, lyeJson)
+const LYE_HOMINY = loadTable(processTableSchema, lyeJson)
 const SODA_HOMINY = loadTable(processTableSchema, sodaJson)
 const WHOLE_KERNEL_CORN = loadTable(processTableSchema, cornJson)
 

@@ -146,7 +146,13 @@ export function restartRule(): WordedRule {
 /** Hot water in the canner. [in]  2 to 3, more where the maker says so.  @source usda-aib-539-1994 guide 1 */
 export function cannerWaterRule(): WordedRule {
   const rule = ruleFor('canner-water')
-  return { ...rule, say: sentence('guidance:canner-water', { from: rule.figure.low!, to: rule.figure.high! }) }
+  return {
+    ...rule,
+    say: sentence('guidance:canner-water', {
+      from: quantity({ ...rule.figure, value: rule.figure.low! }),
+      to: quantity({ ...rule.figure, value: rule.figure.high! }),
+    }),
+  }
 }
 
 /** Space above the liquid in a hominy jar. [in]  1; old copies print 1/2.  @source nchfp-hominy-without-lye */
