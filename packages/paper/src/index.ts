@@ -22,6 +22,8 @@ export {
 export { type ProcessLogHead, type ProcessLogInput, processLog, type RunLine } from './documents/process-log.ts'
 export type { LabelledValue, PrintSetting, Said } from './documents/said.ts'
 export { type WallBoardInput, type WallBoardLoad, wallBoard } from './documents/wall-board.ts'
+export { renderHtml, renderHtmlPage } from './html.ts'
 export type * from './model.ts'
+export { PRINT_CSS } from './print-css.ts'
 export { qrSquares } from './qr.ts'
 export { LABEL_SHEETS, type LabelSheetId, PAPER_MM } from './sheets.ts'

@@ -22,7 +22,7 @@ function itemPiece(item: ChecklistItem, careWord: string, marginWidth: number, f
     setText(word, width, { face: 'text', sizePt: type.small, grey: DARK }, measure),
   )
   const writeWidth = sum(writeWords.map(({ widest }) => widest + type.body * 4.6))
-  const tallyWidth = (item.tallyCount ?? 0) * boxEdge * 1.5
+  const tallyWidth = item.tallyCount ? (item.tallyCount * 1.5 + 0.6) * boxEdge : 0
   const textWidth = width - left - tallyWidth - (writeWidth > 0 ? writeWidth + type.body * 0.5 : 0)
   const title = setText(item.text, textWidth, { face: 'text-strong', sizePt: type.body }, measure)
   const texts = withDetails(title, item.details ?? [], { textWidth, tallyWidth }, room)

@@ -9,7 +9,7 @@ test('no line is wider than its room, whatever is written, and no letter is lost
     fc.property(fc.string({ maxLength: 200 }), fc.integer({ min: 5, max: 400 }), (text, width) => {
       const lines = breakLines(text, width, widthOf)
       for (const line of lines) if ([...line].length > 1) expect(widthOf(line)).toBeLessThanOrEqual(width)
-      expect(lines.join('').replace(/[ \t\n]/g, '')).toBe(text.replace(/[ \t\n]/g, ''))
+      expect(lines.join('').replace(/[ \t\n\u00a0]/g, '')).toBe(text.replace(/[ \t\n\u00a0]/g, ''))
     }),
   )
 })
@@ -17,4 +17,8 @@ test('no line is wider than its room, whatever is written, and no letter is lost
 test('lines break at spaces, and inside a word only where the word alone is too wide', () => {
   expect(breakLines('keep the fire low', 50, widthOf)).toEqual(['keep the', 'fire low'])
   expect(breakLines('a nixtamalisation', 50, widthOf)).toEqual(['a', 'nixtamalis', 'ation'])
+})
+
+test('a number stays on the line of its unit', () => {
+  expect(breakLines('wait for 10 min', 60, widthOf)).toEqual(['wait for', '10\u00a0min'])
 })

@@ -55,7 +55,7 @@ export function setText(text: string, width: number, style: TextStyle, measure: 
 /** Lines no wider than `width`: broken at spaces, and inside a word only where the word alone is too wide. */
 export function breakLines(text: string, width: number, widthOf: (line: string) => number): string[] {
   const lines: string[] = []
-  for (const paragraph of text.split('\n')) {
+  for (const paragraph of glued(text).split('\n')) {
     let line = ''
     for (const word of paragraph.split(/[ \t]+/).filter((word) => word !== '')) {
       const longer = line === '' ? word : `${line} ${word}`
@@ -71,6 +71,14 @@ export function breakLines(text: string, width: number, widthOf: (line: string) 
     lines.push(line)
   }
   return lines
+}
+
+/** A number stays on the line of its unit. */
+function glued(text: string): string {
+  return text.replace(
+    /(\d) (?=(?:min|h|psi|kPa|lb|oz|kg|g|ft|in|mm?|liquid|dry|US|cups?|Tbsp|tsp|m?L|°[CF])\b)/g,
+    '$1\u00a0',
+  )
 }
 
 function breakWord(word: string, width: number, widthOf: (line: string) => number): string[] {

@@ -1,0 +1,142 @@
+/** Each block as semantic HTML; looks come from print-css.ts alone. Every text is escaped. */
+import { escapeHtml } from './escape-html.ts'
+import type {
+  BigNumberBlock,
+  Block,
+  ChecklistBlock,
+  ChecklistItem,
+  FactsBlock,
+  LabelsBlock,
+  QrCode,
+  TableBlock,
+  TagBlock,
+  WriteInsBlock,
+} from './model.ts'
+import { squaresPath } from './print-pages.ts'
+import { qrSquares } from './qr.ts'
+
+export function blockHtml(block: Block): string {
+  switch (block.kind) {
+    case 'head':
+      return `<header class="paper-head"><div><h1>${escapeHtml(block.title)}</h1>${paragraphs(block.lines)}</div>${block.qr ? qrSvg(block.qr) : ''}</header>`
+    case 'heading':
+      return `<h${block.level}>${escapeHtml(block.text)}</h${block.level}>`
+    case 'line':
+      return `<p class="paper-${block.strength ?? 'plain'}">${escapeHtml(block.text)}</p>`
+    case 'notice':
+      return `<aside class="paper-notice">${block.title === undefined ? '' : `<h3>${escapeHtml(block.title)}</h3>`}${paragraphs(block.lines)}</aside>`
+    case 'big-number':
+      return bigNumberHtml(block)
+    case 'facts':
+      return factsHtml(block)
+    case 'table':
+      return tableHtml(block)
+    case 'checklist':
+      return checklistHtml(block)
+    case 'cautions':
+      return block.lines.map((line) => cautionHtml(block.careWord, line)).join('')
+    case 'write-ins':
+      return writeInsHtml(block)
+    case 'qr':
+      return `<figure class="paper-qr">${qrSvg(block)}<figcaption>${escapeHtml(block.caption)}</figcaption></figure>`
+    case 'tag':
+      return tagHtml(block)
+    case 'columns': {
+      const shares = block.columns.map(({ share }) => `${share}fr`).join(' ')
+      const sides = block.columns.map(({ blocks }) => `<div>${blocks.map(blockHtml).join('')}</div>`)
+      return `<div class="paper-columns" style="grid-template-columns:${shares}">${sides.join('')}</div>`
+    }
+    case 'rule':
+      return '<hr>'
+    case 'together':
+      return `<div class="paper-together">${block.blocks.map(blockHtml).join('')}</div>`
+    case 'labels':
+      return labelsHtml(block)
+  }
+}
+
+function paragraphs(lines: readonly string[]): string {
+  return lines.map((line) => `<p>${escapeHtml(line)}</p>`).join('')
+}
+
+function bigNumberHtml({ over, number, unit, beside, why, small, digitMm }: BigNumberBlock): string {
+  const aside = beside === undefined ? '' : `<span class="paper-beside">${escapeHtml(beside)}</span>`
+  const notes = `${paragraphs(why)}${small.map((line) => `<p class="paper-small">${escapeHtml(line)}</p>`).join('')}`
+  const digits = `<span class="paper-digits" style="--digit-height:${digitMm}mm">${escapeHtml(number)}</span>`
+  return `<section class="paper-big"><h2>${escapeHtml(over)}</h2><div><p class="paper-number">${digits} <span class="paper-unit">${escapeHtml(unit)}</span> ${aside}</p><div class="paper-why">${notes}</div></div></section>`
+}
+
+function factsHtml({ columns, facts, large }: FactsBlock): string {
+  const items = facts.map(({ label, value, note }) => {
+    const noteHtml = note === undefined ? '' : `<dd class="paper-small">${escapeHtml(note)}</dd>`
+    return `<div><dt>${escapeHtml(label)}</dt><dd class="paper-value">${escapeHtml(value)}</dd>${noteHtml}</div>`
+  })
+  return `<dl class="paper-facts${large ? ' paper-large' : ''}" style="--columns:${columns}">${items.join('')}</dl>`
+}
+
+function tableHtml({ columns, rows, rowMm }: TableBlock): string {
+  const cls = (index: number) => {
+    const names = [columns[index]?.align === 'right' ? 'paper-right' : '', columns[index]?.strong ? 'paper-strong' : '']
+    const used = names.filter((name) => name !== '').join(' ')
+    return used === '' ? '' : ` class="${used}"`
+  }
+  const head = columns.map(({ title }, index) => `<th scope="col"${cls(index)}>${escapeHtml(title)}</th>`).join('')
+  const body = rows.map(
+    (row) => `<tr>${columns.map((_, index) => `<td${cls(index)}>${escapeHtml(row[index] ?? '')}</td>`).join('')}</tr>`,
+  )
+  const toWrite = rowMm ? ` class="paper-to-write" style="--row-height:${rowMm}mm"` : ''
+  return `<table${toWrite}><thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table>`
+}
+
+function checklistHtml({ careWord, columns = 1, items }: ChecklistBlock): string {
+  const hasMargin = items.some(({ margin }) => margin !== undefined)
+  const stitched = hasMargin ? ' paper-stitched' : ''
+  const list = items.map((item) => itemHtml(item, careWord, hasMargin)).join('')
+  return `<ol class="paper-walk${stitched}" style="columns:${columns}">${list}</ol>`
+}
+
+function itemHtml(
+  { margin, text, tallyCount = 0, details = [], cautions = [], writeIns = [] }: ChecklistItem,
+  careWord: string,
+  hasMargin: boolean,
+): string {
+  const box = '<span class="paper-box" aria-hidden="true"></span>'
+  const clock = hasMargin ? `<span class="paper-clock">${escapeHtml(margin ?? '')}</span>` : ''
+  const lines = writeIns.map((word) => `<span class="paper-write">${escapeHtml(word)}</span>`).join('')
+  const tally = box.repeat(tallyCount)
+  const head = `<p class="paper-step"><strong>${escapeHtml(text)}</strong> ${tally}<span class="paper-writes">${lines}</span></p>`
+  const cares = cautions.map((line) => cautionHtml(careWord, line)).join('')
+  return `<li>${clock}${box}<div>${head}${paragraphs(details)}${cares}</div></li>`
+}
+
+function cautionHtml(careWord: string, line: string): string {
+  return `<p class="paper-care"><strong>${escapeHtml(careWord)}</strong> ${escapeHtml(line)}</p>`
+}
+
+function writeInsHtml({ columns, lines }: WriteInsBlock): string {
+  const items = lines.map(
+    ({ label, value }) =>
+      `<p><span>${escapeHtml(label)}</span><span class="paper-line">${escapeHtml(value ?? '')}</span></p>`,
+  )
+  return `<div class="paper-write-ins" style="--columns:${columns}">${items.join('')}</div>`
+}
+
+function tagHtml({ cutLine, title, big, lines }: TagBlock): string {
+  return `<section class="paper-tag"><p class="paper-small">${escapeHtml(cutLine)}</p><div><span class="paper-ring" aria-hidden="true"></span><div><h2>${escapeHtml(title)}</h2>${paragraphs(lines)}</div><p class="paper-tag-number">${escapeHtml(big)}</p></div></section>`
+}
+
+/** The content is its text alternative. */
+function qrSvg({ content, sizeMm }: QrCode): string {
+  const rows = qrSquares(content)
+  const size = `width="${sizeMm}mm" height="${sizeMm}mm" viewBox="0 0 ${rows.length} ${rows.length}"`
+  return `<svg class="paper-squares" role="img" aria-label="${escapeHtml(content)}" ${size} shape-rendering="crispEdges"><path d="${squaresPath(rows)}"/></svg>`
+}
+
+/** To be read on a screen: the fullest wording of each. */
+function labelsHtml({ labels }: LabelsBlock): string {
+  const items = labels.map(({ wordings: [fullest = []], qr }) => {
+    const lines = fullest.map(({ text, strength }) => `<p class="paper-${strength}">${escapeHtml(text)}</p>`)
+    return `<li>${lines.join('')}${qr ? qrSvg(qr) : ''}</li>`
+  })
+  return `<ul class="paper-labels">${items.join('')}</ul>`
+}
