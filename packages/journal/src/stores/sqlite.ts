@@ -10,6 +10,8 @@ import { admit, aloneFault, inChainOrder, pageLimit, refusedAlone } from './admi
 import { openDatabase } from './sqlite-driver.ts'
 import { type EntryTable, MIGRATIONS, type Tables } from './sqlite-migrations.ts'
 
+export { defaultBookFile } from './book-file.ts'
+
 /**
  * Opens the book in `file`, making it where there is none; `:memory:` keeps nothing.
  *
