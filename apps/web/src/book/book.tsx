@@ -4,19 +4,8 @@
  *   throws BodyRefused with a reason for each field. newId(): an id for a new lot, pot, batch or run.
  * pendingCount: entries this device has kept and the server has not. online: the server answered lately.
  */
-import type { BodyOf, Facts, HappenedAt, Kind, StoredEntry, Visibility } from '@crib/journal'
+import type { BodyOf, Facts, Kind, KitchenSummary, StoredEntry, WriteOptions } from '@crib/journal'
 import { createContext, useContext } from 'react'
-
-export interface WriteOptions {
-  /** When it happened, where that is not now. */
-  readonly happenedAt?: HappenedAt
-  readonly visibility?: Visibility
-}
-
-export interface KitchenChoice {
-  readonly kitchenId: string
-  readonly entryCount: number
-}
 
 /** The wall clock moved against the monotonic one, or went backwards since the book was last open. */
 export interface ClockQuestion {
@@ -45,7 +34,7 @@ export interface Book {
   /** A kitchen the server holds, for example one opened on another device of the house. */
   joinKitchen(kitchenId: string): Promise<void>
   closeKitchen(): Promise<void>
-  kitchensOnServer(): Promise<readonly KitchenChoice[]>
+  kitchensOnServer(): Promise<readonly KitchenSummary[]>
 }
 
 export const BookContext = createContext<Book | null>(null)

@@ -14,6 +14,7 @@ export {
   TextField,
 } from './fields.tsx'
 export { type Cell, Figure, Ledger } from './figure.tsx'
+export { Fold } from './fold.tsx'
 export { Caution, Reasons, Refusal } from './lines.tsx'
 export { QuantityField, type QuantityLimits } from './quantity-field.tsx'
 export { MarginNote, Passage, Sheet } from './sheet.tsx'

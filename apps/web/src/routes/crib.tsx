@@ -1,14 +1,27 @@
-import { Empty, Passage, Sheet } from '../parts-of-the-sheet/index.ts'
+/** Crib: corn lots by weight, and bringing corn in. */
+import { useBook } from '../book/book.tsx'
+import { Empty, MarginNote, Passage, Sheet } from '../parts-of-the-sheet/index.ts'
+import { CornLotForm } from '../records/corn-lot-form.tsx'
+import { CornLots } from '../records/corn-lots.tsx'
 import { useWords } from '../words.tsx'
 
 export default function CribScreen() {
+  const { facts } = useBook()
   const { say } = useWords()
+  const isEmpty = Object.keys(facts.cornLots).length === 0
   return (
     <Sheet title={say('shell:part-crib')} drawing="braid" lead={say('shell:crib-lead')}>
-      <Passage>
-        <Empty drawing="braid">
-          <p>{say('shell:crib-empty')}</p>
-        </Empty>
+      <Passage title={say('shell:crib-lots-title')}>
+        {isEmpty ? (
+          <Empty drawing="ear">
+            <p>{say('shell:crib-empty')}</p>
+          </Empty>
+        ) : (
+          <CornLots />
+        )}
+      </Passage>
+      <Passage title={say('shell:bring-in')} margin={<MarginNote>{say('shell:bring-in-margin')}</MarginNote>}>
+        <CornLotForm />
       </Passage>
     </Sheet>
   )

@@ -1,15 +1,93 @@
-import { Empty, NextAction, Passage, Sheet } from '../parts-of-the-sheet/index.ts'
+/** The year: the corn as a mass balance, what the book asks, and the one next thing to do. */
+import { useState } from 'react'
+import { useBook } from '../book/book.tsx'
+import {
+  ChoiceTags,
+  Empty,
+  Figure,
+  Ledger,
+  MarginNote,
+  NextAction,
+  Passage,
+  Reasons,
+  Sheet,
+} from '../parts-of-the-sheet/index.ts'
+import { weight } from '../records/corn-lots.tsx'
 import { useWords } from '../words.tsx'
+import { type BalanceOfYear, balanceOfYear, yearsOf } from '../year/balance-of-year.ts'
+import { Braid } from '../year/braid.tsx'
+import { nextThing } from '../year/next-thing.ts'
 
 export default function HomeScreen() {
+  const { facts } = useBook()
   const { say } = useWords()
+  const years = yearsOf(facts)
+  const [chosen, setChosen] = useState<number | null>(null)
+  const year = chosen ?? years[0]
+  const next = nextThing(facts)
+  const handle = <NextAction href={next.href}>{say(next.say)}</NextAction>
+
+  if (year === undefined) {
+    return (
+      <Sheet title={say('shell:part-season')} drawing="year">
+        <Passage>
+          <Empty drawing="braid" action={handle}>
+            <p>{say(next.why)}</p>
+          </Empty>
+        </Passage>
+      </Sheet>
+    )
+  }
+  const balance = balanceOfYear(facts, year)
   return (
-    <Sheet title={say('shell:part-season')} drawing="year">
-      <Passage>
-        <Empty drawing="braid" action={<NextAction href="/crib">{say('shell:bring-in')}</NextAction>}>
-          <p>{say('shell:year-empty')}</p>
-        </Empty>
+    <Sheet title={say('shell:part-season')} drawing="year" lead={say('shell:year-lead')}>
+      <Passage title={say('shell:next-title')}>
+        <p>{say(next.why)}</p>
+        {handle}
+      </Passage>
+      {facts.questions.length > 0 && (
+        <Passage title={say('shell:questions-title')} margin={<MarginNote>{say('shell:questions-margin')}</MarginNote>}>
+          <Reasons sentences={facts.questions.map(({ code, params }) => ({ key: `errors:${code}`, params }))} />
+        </Passage>
+      )}
+      <Passage
+        title={say('shell:braid-title', { year: String(year) })}
+        margin={<MarginNote>{say('shell:braid-margin')}</MarginNote>}
+      >
+        {years.length > 1 && (
+          <ChoiceTags
+            legend={say('shell:braid-year')}
+            options={years.map((value) => ({ value: String(value), label: String(value) }))}
+            value={String(year)}
+            onValue={(value) => setChosen(Number(value))}
+          />
+        )}
+        {balance.broughtInKg > 0 && (
+          <Figure title={say('shell:braid-caption')} table={<BalanceTable balance={balance} />}>
+            <Braid balance={balance} />
+          </Figure>
+        )}
+        {balance.unweighed.map((lot) => (
+          <p key={lot.lotId}>{say('shell:braid-unweighed', { name: lot.name, typed: lot.asTyped })}</p>
+        ))}
+        {balance.overdrawnKg > 0 && <p>{say('shell:braid-overdrawn', { weight: weight(balance.overdrawnKg) })}</p>}
       </Passage>
     </Sheet>
+  )
+}
+
+function BalanceTable({ balance }: { readonly balance: BalanceOfYear }) {
+  const { say } = useWords()
+  return (
+    <Ledger
+      head={[say('shell:strand'), say('shell:strand-weight')]}
+      rows={[
+        { key: 'all', cells: [say('shell:strand-brought-in'), { number: weight(balance.broughtInKg) }] },
+        ...balance.strands.map(({ id, name, massKg }) => ({
+          key: id,
+          cells: [say(name), { number: weight(massKg) }],
+        })),
+      ]}
+    />
   )
 }

@@ -1,6 +1,8 @@
 /** Before a kitchen is chosen: open one's own book, join one the server holds, or look at the invented demo kitchen. */
+
+import type { KitchenSummary } from '@crib/journal'
 import { type FormEvent, useEffect, useState } from 'react'
-import { type KitchenChoice, useBook } from '../book/book.tsx'
+import { useBook } from '../book/book.tsx'
 import { ButtonRow, NextAction, SideAction } from '../parts-of-the-sheet/actions.tsx'
 import { TextField } from '../parts-of-the-sheet/fields.tsx'
 import { MarginNote, Passage, Sheet } from '../parts-of-the-sheet/sheet.tsx'
@@ -11,7 +13,7 @@ export function Threshold() {
   const { say } = useWords()
   const [name, setName] = useState('')
   const [opening, setOpening] = useState(false)
-  const [onServer, setOnServer] = useState<readonly KitchenChoice[]>([])
+  const [onServer, setOnServer] = useState<readonly KitchenSummary[]>([])
 
   useEffect(() => {
     let stale = false

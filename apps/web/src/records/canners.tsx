@@ -1,0 +1,106 @@
+/** Canners: the canners at hand with their last gauge test. CannerForm: one more. Props: none. */
+import type { BodyOf } from '@crib/journal'
+import { useState } from 'react'
+import { useBook } from '../book/book.tsx'
+import { ChoiceTags, CountField, FlagTag, TextField } from '../parts-of-the-sheet/fields.tsx'
+import { Ledger } from '../parts-of-the-sheet/figure.tsx'
+import { Caution } from '../parts-of-the-sheet/lines.tsx'
+import { useWords } from '../words.tsx'
+import { Form } from './form.tsx'
+import { Asked, useRecord } from './use-record.tsx'
+
+type Gauge = BodyOf<'canner-recorded'>['gauges'][number]
+type Rim = BodyOf<'canner-recorded'>['rim']
+
+const GAUGES: Record<'dial' | 'weight' | 'both', readonly Gauge[]> = {
+  dial: ['dial'],
+  weight: ['weight'],
+  both: ['dial', 'weight'],
+}
+
+export function Canners() {
+  const { facts } = useBook()
+  const { say } = useWords()
+  const canners = Object.values(facts.canners)
+  if (canners.length === 0) return null
+  return (
+    <Ledger
+      caption={say('shell:canners-caption')}
+      head={[
+        say('shell:canner-name'),
+        say('shell:canner-gauge'),
+        say('shell:canner-holds'),
+        say('shell:canner-tested'),
+      ]}
+      rows={canners.map((canner) => ({
+        key: canner.cannerId,
+        cells: [
+          canner.name,
+          canner.gauges.map((gauge) => say(`shell:gauge-${gauge}`)).join(', '),
+          say('shell:canner-capacity', { pints: canner.capacityPints, quarts: canner.capacityQuarts }),
+          canner.gauges.includes('dial')
+            ? (canner.gaugeTests.at(-1)?.testedOn ?? say('shell:gauge-never-tested'))
+            : say('shell:gauge-weight-no-test'),
+        ],
+      }))}
+    />
+  )
+}
+
+export function CannerForm() {
+  const { newId } = useBook()
+  const { say } = useWords()
+  const record = useRecord()
+  const [name, setName] = useState('')
+  const [gauges, setGauges] = useState<keyof typeof GAUGES>('dial')
+  const [rim, setRim] = useState<Rim>('gasket')
+  const [electric, setElectric] = useState(false)
+  const [capacityQuarts, setQuarts] = useState(7)
+  const [capacityPints, setPints] = useState(9)
+  const [missing, setMissing] = useState(false)
+
+  const keep = async () => {
+    if (name.trim() === '') return setMissing(true)
+    const kept = await record.keep('canner-recorded', {
+      cannerId: newId(),
+      name: name.trim(),
+      gauges: GAUGES[gauges],
+      rim,
+      electric,
+      capacityPints,
+      capacityQuarts,
+    })
+    if (!kept) return
+    setName('')
+    setMissing(false)
+  }
+  return (
+    <Form action={say('shell:canner-keep')} onSubmit={keep}>
+      <TextField
+        label={say('shell:canner-name')}
+        hint={say('shell:canner-name-hint')}
+        value={name}
+        onValue={setName}
+        required
+        error={missing && name.trim() === '' ? say('shell:name-missing') : null}
+      />
+      <ChoiceTags
+        legend={say('shell:canner-gauge')}
+        options={(['dial', 'weight', 'both'] as const).map((value) => ({ value, label: say(`shell:gauge-${value}`) }))}
+        value={gauges}
+        onValue={setGauges}
+      />
+      <ChoiceTags
+        legend={say('shell:canner-rim')}
+        options={(['gasket', 'metal'] as const).map((value) => ({ value, label: say(`shell:rim-${value}`) }))}
+        value={rim}
+        onValue={setRim}
+      />
+      {rim === 'metal' && <Caution>{say('shell:rim-metal-care')}</Caution>}
+      <CountField label={say('shell:canner-quarts')} value={capacityQuarts} onValue={setQuarts} max={200} />
+      <CountField label={say('shell:canner-pints')} value={capacityPints} onValue={setPints} max={200} />
+      <FlagTag label={say('shell:canner-electric')} value={electric} onValue={setElectric} />
+      <Asked record={record} />
+    </Form>
+  )
+}
