@@ -120,16 +120,19 @@ function linkFaults(chain: readonly StoredEntry[]): EntryFault[] {
   const faults: EntryFault[] = []
   const sorted = [...chain].sort((a, b) => a.envelope.deviceSeq - b.envelope.deviceSeq || compareText(a.hash, b.hash))
   let last: StoredEntry | null = null
+  let ends = new Set([NO_PREVIOUS_HASH]) // both sides of a fork may be continued
   for (const entry of sorted) {
     const { deviceSeq, prevHash } = entry.envelope
     const lastSeq: number = last?.envelope.deviceSeq ?? 0
     if (last && deviceSeq === lastSeq) {
-      if (entry.hash !== last.hash) faults.push(faultOf(entry, 'fork', last.envelope.id))
+      if (!ends.has(entry.hash)) faults.push(faultOf(entry, 'fork', last.envelope.id))
+      ends.add(entry.hash)
       continue
     }
     if (deviceSeq > lastSeq + 1) faults.push(faultOf(entry, 'missing-before', missingNumbers(lastSeq, deviceSeq)))
-    else if (prevHash !== (last?.hash ?? NO_PREVIOUS_HASH)) faults.push(faultOf(entry, 'broken-link', `${lastSeq}`))
+    else if (!ends.has(prevHash)) faults.push(faultOf(entry, 'broken-link', `${lastSeq}`))
     last = entry
+    ends = new Set([entry.hash])
   }
   return faults
 }

@@ -18,6 +18,7 @@ export {
   type KnownHead,
   verifyChain,
 } from './chain.ts'
+export { type DemoKitchen, type DemoSetup, demoKitchen } from './demo.ts'
 export {
   type Body,
   bodyHash,
@@ -74,3 +75,13 @@ export { type Proposal, type ProposalMoment, propose } from './propose.ts'
 export { createRecorder, type Recorder, type RecorderSetup } from './record.ts'
 export { BodyRefused, REFUSAL_CODES, type Refusal, type RefusalCode } from './refusal.ts'
 export type { AppendOutcome, EntryOutcome, JournalStore, KitchenSummary, ReadPage, ReadQuery } from './store.ts'
+export {
+  acknowledgedBy,
+  exchange,
+  NOTHING_EXCHANGED,
+  type RemoteBook,
+  type SyncReport,
+  type SyncSetup,
+  type SyncState,
+  unacknowledged,
+} from './sync.ts'

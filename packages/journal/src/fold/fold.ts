@@ -114,6 +114,7 @@ function openSheet(facts: Facts) {
       if (questions.length > 0) ledger.questionsOf[entity] = questions
       else delete ledger.questionsOf[entity]
     }
+    ledger.questionsOf = sortedById(ledger.questionsOf)
     return finish({ ...facts, ...(sortedRecords(records) as Pick<Facts, Part>), kitchen, entryCount, ledger })
   }
 
