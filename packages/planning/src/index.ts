@@ -1,6 +1,6 @@
 export { ASH_CUPS_PER_LIQUID_QT, ASH_PARTS_PER_10_CORN, LIME_FRACTION } from './batch/alkali.ts'
 export { batchPlan, SWELLING_IN_POT } from './batch/batch-plan.ts'
-export { SHELLED_PER_EAR_FRACTION, SHELLING_LB_PER_H } from './batch/corn.ts'
+export { SHELLING_LB_PER_H } from './batch/corn.ts'
 export type { EndingPlan } from './batch/endings.ts'
 export type {
   AlkaliLot,
@@ -40,6 +40,40 @@ export {
   type WashPattern,
 } from './batch/stages.ts'
 export type { StageWater } from './batch/water.ts'
+export { CANNER_CALCS } from './canner/calcs.ts'
+export {
+  type CannerCard,
+  type CardInput,
+  type CardOutcome,
+  type CardRefusal,
+  cannerCard,
+  type JarConditions,
+} from './canner/card.ts'
+export { confirmHold, type HoldConfirmed } from './canner/confirm-hold.ts'
+export { type Dial, type DialTest, dialOf } from './canner/dial.ts'
+export type { GaugeCard } from './canner/gauge-card.ts'
+export { type LoadCodeParts, loadCode } from './canner/load-code.ts'
+export {
+  type CannerShare,
+  type Load,
+  type LoadCanner,
+  type LoadsInput,
+  type LoadsPlan,
+  planLoads,
+} from './canner/loads.ts'
+export { type ProcessLog, type ProcessLogInput, processLog } from './canner/process-log.ts'
+export { type RunMarks, type RunState, runClock, runState } from './canner/run.ts'
+export type { RunClock } from './canner/run-clock.ts'
+export type { Departure, DepartureId } from './canner/run-departures.ts'
+export type { SealWindow } from './canner/run-due.ts'
+export { type RunEventType, type RunRecord, runRecords } from './canner/run-event.ts'
+export type { OutcomeKind, RunPhase } from './canner/run-phase.ts'
+export { publishedRunRules } from './canner/run-rules.ts'
+export type { RunRules, RunSetup } from './canner/run-setup.ts'
+export { type PressureTrace, pressureTrace, type TracePoint, type TraceSpan } from './canner/trace.ts'
+export { type VentAdvice, type VentQuestion, ventAdvice } from './canner/vent-advice.ts'
+export type { Dip, DipCause, OpenDip, Restart } from './canner/walk.ts'
 export { PLANTINGS_COUNT, type SeedAnswer, type SeedLine, type SeedOutcome, seedLine } from './seed/seed-answer.ts'
 export { type Amount, LB_PER_LIQUID_QT, shelledLb } from './shared/corn-measure.ts'
 export { type OwnRecord, shrinkToOwn } from './shared/own-record.ts'
+export type { ElevationKnownBy } from './shared/set-pressure.ts'

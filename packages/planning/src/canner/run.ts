@@ -58,6 +58,8 @@ export interface RunState {
   /** Every sign of lost pressure written down, in order. */
   readonly dips: readonly Dip[]
   readonly lowestPsi?: number
+  /** Water put in. [in] */
+  readonly waterIn?: number
   readonly departures: readonly Departure[]
   /** What does not fit together and asks for a look. */
   readonly questions: readonly Sentence[]
@@ -79,7 +81,7 @@ export interface RunState {
  * @param records any order, duplicates allowed.
  * @param nowMs the time it is; if it lies before the last line, that line's instant is used and a question is asked. [epoch ms]
  * @throws {ValidRangeError} for a setup whose numbers are absent or absurd, or a `nowMs` that is no number.
- * @source usda-aib-539 (venting, restart, cool-down, lid wait); pnw-421
+ * @source usda-aib-539-1994 (venting, restart, cool-down, lid wait); pnw-421
  */
 export function runState(setup: RunSetup, records: readonly RunRecord[], nowMs: number): RunState {
   requireRunSetup(setup)
@@ -108,6 +110,7 @@ export function runState(setup: RunSetup, records: readonly RunRecord[], nowMs: 
     ...(walk.openDip && { openDip: walk.openDip }),
     dips: walk.dips,
     ...(walk.lowestPsi !== undefined && { lowestPsi: walk.lowestPsi }),
+    ...(walk.waterIn !== undefined && { waterIn: walk.waterIn }),
     departures,
     questions: questionSentences(walk, clock, nowMs < lastMs ? lastMs : null),
     notes: notesOf(view),

@@ -21,7 +21,7 @@ export interface VentAdvice {
 /**
  * Answers a helper who wants to close the vent at an instant.
  *
- * @source usda-aib-539 (ten minutes of steady steam)
+ * @source usda-aib-539-1994 (ten minutes of steady steam)
  */
 export function ventAdvice({ steamAtMs, wantsToCloseAtMs, rules, clock }: VentQuestion): VentAdvice {
   const closeFromMs = addMin(steamAtMs, rules.ventMin)
