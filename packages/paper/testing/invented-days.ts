@@ -1,6 +1,7 @@
 /** Invented days to print: numbers are literals of the acceptance scenarios S2, S3, S4, S5 and S6. */
 import type { Reckoned, Rounding, Unit } from '@crib/science'
 import type {
+  BagLabelInput,
   BatchSheetInput,
   CannerCardInput,
   JarLabelInput,
@@ -287,3 +288,12 @@ export const MILLRIND_BOARD: WallBoardInput = {
   ),
   notes: ['Serving, selling or handing out jars of low-acid food falls under local, state or tribal food rules.'],
 }
+
+/** S2 with part of the batch frozen. */
+export const FREEZER_BAGS: readonly BagLabelInput[] = Array.from({ length: 4 }, () => ({
+  lotCode: 'LF-3-F',
+  date: '2026-11-03',
+  contents: 'Lantern flint hominy',
+  lines: ['Frozen, drained. Heat until hot all through.'],
+  record: 'crib:lot/LF-3-F',
+}))

@@ -18,7 +18,7 @@ const FIRST_CODE = 32
 /** Any other letter is taken as wide as an M. */
 const OTHER = 'M'
 /** Against kerning and a browser's own rounding. */
-const ALLOWANCE = 1.01
+const ALLOWANCE = 1.003
 
 const TABLES = new Map(Object.entries(WIDTHS).map(([face, list]) => [face, list.split(' ').map(Number)]))
 

@@ -35,6 +35,7 @@ export interface Run {
 export class Faces implements Measure {
   readonly #doc: Doc
   readonly #fonts = new Map<string, EmbeddedFont>()
+  readonly #widths = new Map<string, number>()
   readonly #runs = new Map<string, readonly Run[]>()
   #missing = false
 
@@ -79,8 +80,15 @@ export class Faces implements Measure {
     return this.runs(text, face).reduce((total, run) => total + this.runWidth(run, sizePt), 0)
   }
 
+  /** Widths grow with the size alone, so each run is measured once: fitting a sheet asks for the same words again. */
   runWidth({ fontName, text }: Run, sizePt: number): number {
-    return this.#doc.font(fontName).fontSize(sizePt).widthOfString(text)
+    const key = `${fontName}\n${text}`
+    let width = this.#widths.get(key)
+    if (width === undefined) {
+      width = this.#doc.font(fontName).fontSize(1000).widthOfString(text) / 1000
+      this.#widths.set(key, width)
+    }
+    return width * sizePt
   }
 
   metrics(face: Face): { ascent: number; descent: number; capital: number } {

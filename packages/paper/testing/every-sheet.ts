@@ -1,0 +1,166 @@
+/** Every kind of sheet, made out for the invented days, with what it must say and how many pages it may take. */
+import { createWords } from '@crib/wording'
+import {
+  bagLabels,
+  batchSheet,
+  cannerCard,
+  jarLabels,
+  LABEL_SHEETS,
+  type LabelSheetId,
+  type PaperDocument,
+  type PaperSize,
+  processLog,
+  refusedCard,
+  wallBoard,
+} from '../src/index.ts'
+import * as days from './invented-days.ts'
+
+const words = createWords()
+
+export interface SheetCase {
+  readonly name: string
+  readonly document: PaperDocument
+  readonly pageCount: number
+  /** Literals of scenarios.md S2, S3, S4, S5 and S6, as printed. */
+  readonly mustSay: readonly string[]
+}
+
+const PLAIN_SHEETS: readonly {
+  readonly name: string
+  readonly make: (paper: PaperSize) => PaperDocument
+  readonly mustSay: readonly string[]
+}[] = [
+  {
+    name: 'batch sheet, S2',
+    make: (paper) => batchSheet(days.OSTREY_BATCH, days.setting(paper), words),
+    mustSay: [
+      'Seed first',
+      '6 liquid qt (5.68 L)',
+      '6 cups',
+      '58.5 US gal (221 L)',
+      '6 Tbsp',
+      '11 psi',
+      '70 min',
+      'Five re-boils',
+      'Never down a drain.',
+      'Care Dressed (treated) seed corn is never food.',
+      'No tested canning process is known',
+      'A-3 The old dial 6 11 psi 70 min',
+      'page 1 of 1',
+    ],
+  },
+  {
+    name: 'canner card near the line, S3',
+    make: (paper) => cannerCard(days.RIDGE_DIAL, days.setting(paper), words),
+    mustSay: [
+      'Hold at 12 psi 83 kPa',
+      'The table’s own value for 604 m (1,982 ft): 11 psi (76 kPa)',
+      '18 ft under the line',
+      'A dip is any reading below 12 psi',
+      'start the full time again from the beginning',
+      '10 min',
+      '60 min',
+      'wait 10 min, then unfasten the lid',
+      'tie to the lid',
+    ],
+  },
+  {
+    name: 'canner card of a gauge that reads high, S4',
+    make: (paper) => cannerCard(days.TALLOW_DIAL, days.setting(paper), words),
+    mustSay: [
+      'Hold at 13 psi 90 kPa',
+      'A dip is any reading below 12.5 psi',
+      'A needle at 13 psi here is 11.5 psi true',
+      'True 10 psi reads 11.5 psi. True 11 psi reads 12.5 psi. True 15 psi reads 16.5 psi.',
+      'Next test due 3 Nov 2027',
+      'thin film of the lubricant its manual names',
+      'petroleum products never go on a rubber ring',
+    ],
+  },
+  {
+    name: 'canner card of a weight, S6',
+    make: (paper) => cannerCard(days.MILLRIND_WEIGHT, days.setting(paper), words),
+    mustSay: ['Use the 15 lb weight 103 kPa', 'the moment the weight stops its jiggle or rock', 'Loads A-1, A-2, A-3'],
+  },
+  {
+    name: 'card without a number, S3',
+    make: (paper) => refusedCard(days.CAMP_REFUSED, days.setting(paper), words),
+    mustSay: ['No number', '8,005.2 ft is outside the table used here', 'ask your extension office'],
+  },
+  {
+    name: 'process log, filled, S5',
+    make: (paper) => processLog(days.HARK_LAKE_LOG, days.setting(paper), words),
+    mustSay: [
+      'Process log: load H-1',
+      'Vented 10 min, held 12 psi for 60 min, from 10:56 to 11:56.',
+      'The 32 min before it do not count',
+      '12:39 Needle at zero 0 psi',
+      '12:49 Lid off',
+    ],
+  },
+  {
+    name: 'process log, blank',
+    make: (paper) => processLog({ head: {}, standing: days.RIDGE_DIAL.standing }, days.setting(paper), words),
+    mustSay: ['Load code', 'Vent closed', 'Dip (full time again from the regain)', 'Lowest reading seen', 'Departures'],
+  },
+  {
+    name: 'wall board, S6',
+    make: (paper) => wallBoard(days.MILLRIND_BOARD, days.setting(paper), words),
+    mustSay: [
+      'B-3 Canner B 9 11 psi 13:56',
+      'A-1 Canner A 14 15 lb weight 08:30',
+      'falls under local, state or tribal food rules',
+    ],
+  },
+]
+
+export const PLAIN_CASES: readonly SheetCase[] = (['letter', 'a4'] as const).flatMap((paper) =>
+  PLAIN_SHEETS.map(({ name, make, mustSay }) => ({
+    name: `${name}, ${paper}`,
+    document: make(paper),
+    pageCount: 1,
+    mustSay: [...mustSay, 'Invented demo, not a real kitchen', 'numbers by guidance-2026-11'],
+  })),
+)
+
+/** 27 pints of canner B: whole sheets of 21, 30 and 10 places. */
+const LABEL_PAGES: Readonly<Record<LabelSheetId, number>> = {
+  'a4-3x7': 2,
+  'letter-3x10': 1,
+  'letter-2x5': 3,
+  'a4-2x5-cut': 3,
+  'letter-2x5-cut': 3,
+}
+
+export interface LabelCase extends SheetCase {
+  readonly sheetId: LabelSheetId
+  readonly records: readonly string[]
+}
+
+export const LABEL_CASES: readonly LabelCase[] = (Object.keys(LABEL_SHEETS) as LabelSheetId[]).flatMap((sheetId) => [
+  {
+    name: `jar labels, S6, ${sheetId}`,
+    sheetId,
+    document: jarLabels(days.MILLRIND_LABELS, { sheet: sheetId }, days.setting('a4'), words),
+    pageCount: LABEL_PAGES[sheetId],
+    records: days.MILLRIND_LABELS.map(({ record }) => record ?? ''),
+    mustSay: [
+      'B-1 · 3 Nov 2026',
+      'B-3 · 3 Nov 2026',
+      'Copper Hinge hominy',
+      'house 7',
+      'oil 11 min',
+      'never taste',
+      'Departures: see log.',
+      'demo',
+    ],
+  },
+  {
+    name: `bag labels on a part-used sheet, ${sheetId}`,
+    sheetId,
+    document: bagLabels(days.FREEZER_BAGS, { sheet: sheetId, skipCount: 3 }, days.setting('a4'), words),
+    pageCount: 1,
+    records: days.FREEZER_BAGS.map(({ record }) => record ?? ''),
+    mustSay: ['LF-3-F · 3 Nov 2026', 'Lantern flint hominy', 'Frozen', 'demo'],
+  },
+])
