@@ -2,22 +2,26 @@
  * How much alkali goes in: from the keeper's own lot record, or what is printed where there is none.
  * Leaves out: strength of the liquor, pH, and any promise of minutes.
  */
+import { printedAshPartsPer10Corn } from '@crib/guidance'
 import { convert, type Reckoned, type Sentence } from '@crib/science'
 import { nearest, reckon } from '../shared/reckon.ts'
 import { say } from '../shared/say.ts'
 import type { AlkaliLot, BatchPlanInput } from './input.ts'
 import { alkaliBoilRangeMin } from './stages.ts'
 
-/** Sources seen run from 1 to 20 parts ash per 10 parts corn by volume.
- *  @source laurel-health-cookery-1911 (1 to 8); country-gentleman-1915 (1 to 1) */
-export const ASH_PARTS_PER_10_CORN = { low: 1, high: 20 } as const
+const PRINTED_ASH = printedAshPartsPer10Corn()
+/** Ash over the sources seen, parts per 10 parts dry corn by volume: 1 to 20.  @source as guidance lists them */
+export const ASH_PARTS_PER_10_CORN = {
+  low: PRINTED_ASH.low ?? PRINTED_ASH.value,
+  high: PRINTED_ASH.high ?? PRINTED_ASH.value,
+}
 /** Two cups of sifted hardwood ash to one or two liquid quarts. [cups per liquid qt]  common practice, no source */
 export const ASH_CUPS_PER_LIQUID_QT = { low: 1, high: 2 } as const
 /** Calcium hydroxide by weight of dry corn.  @source naggayi-2020 (1 %); range of commercial masa 0.5 to 1.5 % */
 export const LIME_FRACTION = { low: 0.005, middle: 0.01, high: 0.015 } as const
 /** Sodium hydroxide, printed with the old directions: 2 oz to 2 liquid qt. [oz per liquid qt]  @source so-easy-to-preserve-1999 */
 export const LYE_OZ_PER_LIQUID_QT = 1
-/** Baking soda, printed: 2 Tbsp to 1 liquid qt.  @source nchfp-hominy */
+/** Baking soda, printed: 2 Tbsp to 1 liquid qt.  @source nchfp-hominy-without-lye */
 export const SODA_TBSP_PER_LIQUID_QT = 2
 
 const CUPS_PER_LIQUID_QT = 4
@@ -43,7 +47,7 @@ export function alkaliPlan(input: BatchPlanInput, dryCornLiquidQt: number, clean
     low: Math.min(range.low, own ?? range.low),
     high: Math.max(range.high, own ?? range.high),
     basis: own !== undefined ? 'own-record' : isPrinted ? 'published' : 'common-practice',
-    sourceKeys: isPrinted ? [alkali === 'baking-soda' ? 'nchfp-hominy' : 'so-easy-to-preserve-1999'] : [],
+    sourceKeys: isPrinted ? [alkali === 'baking-soda' ? 'nchfp-hominy-without-lye' : 'so-easy-to-preserve-1999'] : [],
     inputs: { cornType: input.cornType, hull: input.hull ?? 'unknown', ownSlipMin: own ?? null },
   })
   const slip =
@@ -115,7 +119,7 @@ function doseOf(input: BatchPlanInput, cornQt: number, cornLb: number): Omit<Alk
             unit: 'Tbsp',
             rounding: nearest(0.5),
             basis: 'published',
-            sourceKeys: ['nchfp-hominy'],
+            sourceKeys: ['nchfp-hominy-without-lye'],
             inputs: { dryCornLiquidQt: cornQt, tbspPerLiquidQt: SODA_TBSP_PER_LIQUID_QT },
           }),
         ],
@@ -131,7 +135,7 @@ function ashDose(lot: AlkaliLot | undefined, cornQt: number): Omit<AlkaliPlan, '
   const cups = (own ?? ASH_CUPS_PER_LIQUID_QT.low) * cornQt
   const shared = {
     basis: own === undefined ? ('common-practice' as const) : ('own-record' as const),
-    sourceKeys: own === undefined ? ['laurel-health-cookery-1911', 'country-gentleman-1915'] : [],
+    sourceKeys: own === undefined ? PRINTED_ASH.sourceKeys : [],
     inputs: { dryCornLiquidQt: cornQt, cupsPerLiquidQt: own ?? ASH_CUPS_PER_LIQUID_QT.low, ashLot: lot?.name ?? null },
   }
   const low = own === undefined ? partsToCups(ASH_PARTS_PER_10_CORN.low) : undefined

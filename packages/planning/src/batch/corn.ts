@@ -1,13 +1,11 @@
 /** From ears or sack to clean, dry corn: shelling, seed first, sorting. Leaves out moisture. */
-import { convert, type Reckoned, type Sentence, UNITS } from '@crib/science'
+import { convert, type Reckoned, type Sentence, SHELLED_PER_EAR_CORN_TRADE_FRACTION, UNITS } from '@crib/science'
 import type { SeedLine } from '../seed/seed-answer.ts'
 import { LB_PER_LIQUID_QT, shelledLb } from '../shared/corn-measure.ts'
 import { down, nearest, reckon, up } from '../shared/reckon.ts'
 import { say } from '../shared/say.ts'
 import type { BatchPlanInput, CornType } from './input.ts'
 
-/** A bushel of husked ear corn, 70 lb, gives 56 lb shelled.  common practice; the legal bushels. Thin flint cobs do better. */
-export const SHELLED_PER_EAR_FRACTION = 56 / 70
 /** Two bushels of ears by volume give one of shelled corn.  common practice (a 1964 farm census counted so) */
 export const SHELLED_PER_EAR_VOLUME_FRACTION = 0.5
 /** Shelling by hand, one person, shelled corn. [lb/h]  common practice, no source */
@@ -27,7 +25,7 @@ export function cornFromHand(input: BatchPlanInput, seed: SeedLine): CornPlan | 
   const { form, amount } = input.from
   const lbPerQt = input.lbPerLiquidQt ?? LB_PER_LIQUID_QT
   const isByWeight = UNITS[amount.unit].measure === 'mass'
-  const perEar = isByWeight ? SHELLED_PER_EAR_FRACTION : SHELLED_PER_EAR_VOLUME_FRACTION
+  const perEar = isByWeight ? SHELLED_PER_EAR_CORN_TRADE_FRACTION : SHELLED_PER_EAR_VOLUME_FRACTION
   const brought = shelledLb(amount, lbPerQt)
   const shelled = form === 'ears' ? brought * perEar : brought
   const afterSeed = shelled - seed.takenOffLb

@@ -1,16 +1,11 @@
 /** Which pressure and minutes a jar plan may show: looked up, only after the standing was read. */
-import { askWhom, findProcess, type GaugeKind, type PublishedProcess } from '@crib/guidance'
+import { askWhom, findProcess, type GaugeKind, headspaceRule, type PublishedProcess, ventRule } from '@crib/guidance'
 import { ceilCount, type Reckoned, type Sentence } from '@crib/science'
 import { nearest, reckon } from '../shared/reckon.ts'
 import { say } from '../shared/say.ts'
 import { pressureValue, setPressureFor } from '../shared/set-pressure.ts'
 import type { BatchPlanInput } from './input.ts'
 import type { Stage } from './stages.ts'
-
-/** Steady steam before closing. [min]  @source usda-aib-539 */
-const VENT_MIN = 10
-/** Headspace of the printed directions. [in]  @source nchfp-hominy */
-const HEADSPACE_IN = 1
 
 export interface OpenJars {
   readonly kind: 'open'
@@ -40,7 +35,7 @@ export function jarProcess(
       hotPack: stages.at(-1)?.isHotPack === true,
       fill: 'loose',
       liquidClear: true,
-      headspaceIn: HEADSPACE_IN,
+      headspaceIn: headspaceRule().figure.value,
       jar: input.jarSize ?? 'quart',
       gauge,
       elevationFt: elevationFt ?? 0,
@@ -77,22 +72,15 @@ function opened(
     sourceKeys: process.sourceKeys,
     inputs: { jar: process.jar, tableId: process.tableId },
   })
-  const vent = reckon({
-    id: 'ventMin',
-    value: VENT_MIN,
-    unit: 'Min',
-    rounding: nearest(1),
-    basis: 'published',
-    sourceKeys: ['usda-aib-539'],
-  })
+  const vent = { ...ventRule().figure, id: 'ventMin' }
   const alone = reckon({
     id: 'ventAndProcessMin',
-    value: roundsCount * (VENT_MIN + process.processMin),
+    value: roundsCount * (vent.value + process.processMin),
     unit: 'Min',
     rounding: nearest(1),
     basis: 'published',
     sourceKeys: process.sourceKeys,
-    inputs: { rounds: ceilCount(roundsCount), ventMin: VENT_MIN, processMin: process.processMin },
+    inputs: { rounds: ceilCount(roundsCount), ventMin: vent.value, processMin: process.processMin },
   })
   const shared = {
     kind: 'open' as const,

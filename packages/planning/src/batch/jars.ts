@@ -1,4 +1,5 @@
 /** Jars, lids, salt and loads for the hominy that goes into jars: plan the middle, set out the high end. */
+import { saltRule } from '@crib/guidance'
 import { ceilCount, type Reckoned, type Sentence } from '@crib/science'
 import { cannerLoads, type RoundOfLoads } from '../shared/canner-loads.ts'
 import { nearest, reckon, up } from '../shared/reckon.ts'
@@ -17,8 +18,6 @@ export const PRINTED_JARS_PER_DRY_QT = 3
 /** How much of the jar is hominy before liquid goes in. Loose to headspace is what the printed yields count. */
 export const FILL_FRACTION: Record<Fill, number> = { 'loose-to-headspace': 1, half: 1 / 2, third: 1 / 3 }
 export const JAR_LIQUID_QT: Record<JarSize, number> = { 'half-pint': 0.25, pint: 0.5, quart: 1 }
-/** Optional, for taste alone. [tsp per liquid qt of jar]  1/2 tsp a pint, 1 tsp a quart.  @source nchfp-hominy */
-export const SALT_TSP_PER_LIQUID_QT = 1
 
 export interface JarPlan {
   /** Unrounded, before counting jars. */
@@ -61,8 +60,10 @@ export function jarPlan({ input, dryCornLiquidQt, hominyLiquidQt }: JarChoice): 
     jarCount,
     input.canners.map((canner) => ({ name: canner.name, capacity: jarCapacity(canner, jarSize) })),
   )
-  const saltTsp = SALT_TSP_PER_LIQUID_QT * jarQt * jarCount
-  const salt = { basis: 'published' as const, sourceKeys: ['nchfp-hominy'], inputs: { jarCount, jarSize } }
+  // A half-pint takes half of what is printed for a pint: the amount is by volume, and for taste alone.
+  const printedSalt = saltRule(jarSize === 'quart' ? 'quart' : 'pint')
+  const saltTsp = (printedSalt.figure.value / (jarSize === 'half-pint' ? 2 : 1)) * jarCount
+  const salt = { basis: 'published' as const, sourceKeys: printedSalt.sourceKeys, inputs: { jarCount, jarSize } }
   const loads = rounds.flat()
   return {
     jarCount,

@@ -124,7 +124,7 @@ const HOT_POT_HEAT_UP_MIN = 10
  * `printed`: hot and cold rinses, five 5-minute re-boils in fresh water, final cook 30 to 45 min.
  * `common-practice`: wash, two re-boils of 20 to 30 min, scrub, skim, second sort, and the same reheat before filling.
  *
- * @source so-easy-to-preserve-1999 p. 66; nchfp-hominy. "several" rinses are read as two hot and two cold.
+ * @source so-easy-to-preserve-1999 p. 66; nchfp-hominy-without-lye. "several" rinses are read as two hot and two cold.
  */
 export function builtInStages({ pattern, cornType, hull, alkali, waterToCornRatio }: StageChoice): readonly Stage[] {
   const boil = alkaliBoilRangeMin(cornType, hull, alkali)

@@ -1,0 +1,15 @@
+/** Calculations of seed, batch and day, to be listed in the catalogue. */
+import type { Calc } from '@crib/science'
+import { batchPlanCalc } from '../batch/batch-plan.calc.ts'
+import { weakAshCalc } from '../batch/weak-ash.calc.ts'
+import { dayTimelineCalc } from '../day/day-timeline.calc.ts'
+import { villageDayCalc } from '../day/village-day.calc.ts'
+import { seedLineCalc } from '../seed/seed-line.calc.ts'
+
+export const PLANNING_CALCS: readonly Calc[] = [
+  seedLineCalc,
+  batchPlanCalc,
+  weakAshCalc,
+  dayTimelineCalc,
+  villageDayCalc,
+]
