@@ -114,8 +114,7 @@ export function BookProvider({ children }: { readonly children: ReactNode }) {
       },
       openDemoKitchen: async () => {
         if (!desk) return
-        const demoKitchenId = (await desk.device.get('demoKitchenId')) ?? newId()
-        await writeDemoKitchen(desk, demoKitchenId)
+        const demoKitchenId = (await desk.device.get('demoKitchenId')) ?? (await writeDemoKitchen(desk.store))
         await desk.device.set('demoKitchenId', demoKitchenId)
         await choose(demoKitchenId)
       },

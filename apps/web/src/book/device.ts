@@ -1,4 +1,6 @@
 /** What this installation knows of itself, apart from any book: its id, who writes here, which kitchen is open. */
+import { NOTHING_EXCHANGED, type SyncState } from '@crib/journal'
+
 interface DeviceNotes {
   readonly deviceId: string
   readonly personId: string
@@ -8,21 +10,14 @@ interface DeviceNotes {
   readonly lastWallMs: number
 }
 
-/** How far the exchange with the house server has come, per kitchen. */
-export interface ExchangeNotes {
-  /** Cursor in this device's store: everything up to it is on the server. */
-  readonly pushedTo: number
-  /** Cursor in the server's store. */
-  readonly pulledTo: number
-}
-
 const STORE = 'note'
 
 export interface Device {
   get<K extends keyof DeviceNotes>(key: K): Promise<DeviceNotes[K] | undefined>
   set<K extends keyof DeviceNotes>(key: K, value: DeviceNotes[K]): Promise<void>
-  exchange(kitchenId: string): Promise<ExchangeNotes>
-  setExchange(kitchenId: string, notes: ExchangeNotes): Promise<void>
+  exchange(kitchenId: string): Promise<SyncState>
+  /** How far the exchange with the house server has come. */
+  setExchange(kitchenId: string, state: SyncState): Promise<void>
 }
 
 export async function openDevice(name = 'kettle-and-crib-device'): Promise<Device> {
@@ -42,8 +37,8 @@ export async function openDevice(name = 'kettle-and-crib-device'): Promise<Devic
   return {
     get,
     set,
-    exchange: async (kitchenId) => (await get(`exchange:${kitchenId}`)) ?? { pushedTo: 0, pulledTo: 0 },
-    setExchange: (kitchenId, notes) => set(`exchange:${kitchenId}`, notes),
+    exchange: async (kitchenId) => (await get(`exchange:${kitchenId}`)) ?? NOTHING_EXCHANGED,
+    setExchange: (kitchenId, state) => set(`exchange:${kitchenId}`, state),
   }
 }
 

@@ -1,76 +1,52 @@
 /**
- * Copies entries between this device and the house server, both ways, by cursor. Idempotent: whatever is sent twice is
- * already there. The store on each side checks every hash and chain.
+ * Copies entries between this device and the house server, both ways, by cursor (@crib/journal exchange). Idempotent:
+ * whatever is sent twice is already there. The store on each side checks every hash and chain.
  */
-import type { AppendOutcome, JournalStore, KitchenSummary, ReadPage, StoredEntry } from '@crib/journal'
-import type { Device } from './device.ts'
+import {
+  exchange,
+  type JournalStore,
+  type KitchenSummary,
+  NOTHING_EXCHANGED,
+  type RemoteBook,
+  type StoredEntry,
+  type SyncState,
+} from '@crib/journal'
 
-export interface HouseServer {
-  push(entries: readonly StoredEntry[]): Promise<AppendOutcome>
-  pull(kitchenId: string, after: number): Promise<ReadPage>
+export interface HouseServer extends RemoteBook {
   kitchens(): Promise<readonly KitchenSummary[]>
 }
 
-export interface ExchangeResult {
-  readonly pushedCount: number
-  readonly pulledCount: number
-  /** Entries the server did not take; they stay here and are sent again. */
-  readonly refusedCount: number
+export interface ExchangeSetup {
+  readonly store: JournalStore
+  readonly server: HouseServer
+  readonly kitchenId: string
+  readonly deviceId: string
+  readonly state: SyncState
 }
 
-const PAGE = 500
-
-/** One exchange. Rejects when the server does not answer; what was acknowledged before that stays acknowledged. */
-export async function exchange(
-  store: JournalStore,
-  device: Device,
-  server: HouseServer,
-  kitchenId: string,
-): Promise<ExchangeResult> {
-  let notes = await device.exchange(kitchenId)
-  const onServerCount = (await server.kitchens()).find((kitchen) => kitchen.kitchenId === kitchenId)?.entryCount ?? 0
-  // A server that holds less than it acknowledged has lost its book, or is another one: offer everything again.
-  if (onServerCount < (await acknowledgedCount(store, kitchenId, notes.pushedTo))) notes = { pushedTo: 0, pulledTo: 0 }
-
-  let pulledCount = 0
-  for (let more = true; more; ) {
-    const page = await server.pull(kitchenId, notes.pulledTo)
-    if (page.entries.length > 0) {
-      const { results } = await store.append(page.entries)
-      pulledCount += results.filter(({ outcome }) => outcome === 'accepted').length
-    }
-    more = page.next > notes.pulledTo
-    notes = { ...notes, pulledTo: page.next }
-    await device.setExchange(kitchenId, notes)
-  }
-
-  let pushedCount = 0
-  for (;;) {
-    const { entries, next } = await store.read({ kitchenId, after: notes.pushedTo, limit: PAGE })
-    if (entries.length === 0) return { pushedCount, pulledCount, refusedCount: 0 }
-    const { results } = await server.push(entries)
-    const refusedCount = results.filter(({ outcome }) => outcome === 'refused').length
-    pushedCount += results.filter(({ outcome }) => outcome === 'accepted').length
-    if (refusedCount > 0) return { pushedCount, pulledCount, refusedCount }
-    notes = { ...notes, pushedTo: next }
-    await device.setExchange(kitchenId, notes)
-  }
+/**
+ * One exchange; how far it came. Rejects when the server does not answer. A server that holds less than it acknowledged
+ * has lost its book, or is another one: it is offered everything of this device again.
+ */
+export async function exchangeWithHouse(setup: ExchangeSetup): Promise<SyncState> {
+  const { store, server, kitchenId, deviceId } = setup
+  const onServerCount = countOf(await server.kitchens(), kitchenId)
+  const afterCount = await countAfter(store, kitchenId, setup.state.pushedUpTo, () => true)
+  const acknowledgedCount = setup.state.pushedUpTo === 0 ? 0 : countOf(await store.kitchens(), kitchenId) - afterCount
+  const state = onServerCount < acknowledgedCount ? NOTHING_EXCHANGED : setup.state
+  return (await exchange({ store, remote: server, kitchenId, state, onlyDeviceId: deviceId })).state
 }
 
-async function acknowledgedCount(store: JournalStore, kitchenId: string, pushedTo: number): Promise<number> {
-  if (pushedTo === 0) return 0
-  const all = (await store.kitchens()).find((kitchen) => kitchen.kitchenId === kitchenId)?.entryCount ?? 0
-  return all - (await countAfter(store, kitchenId, pushedTo, () => true))
+function countOf(kitchens: readonly KitchenSummary[], kitchenId: string): number {
+  return kitchens.find((kitchen) => kitchen.kitchenId === kitchenId)?.entryCount ?? 0
 }
 
 /** Entries written on this device that the server has not acknowledged. */
-export async function countPending(
+export function countPending(
   store: JournalStore,
-  kitchenId: string,
-  pushedTo: number,
-  deviceId: string,
+  { kitchenId, deviceId, state }: Omit<ExchangeSetup, 'store' | 'server'>,
 ): Promise<number> {
-  return countAfter(store, kitchenId, pushedTo, (entry) => entry.envelope.deviceId === deviceId)
+  return countAfter(store, kitchenId, state.pushedUpTo, (entry) => entry.envelope.deviceId === deviceId)
 }
 
 async function countAfter(
@@ -91,7 +67,7 @@ async function countAfter(
 /** The house server over HTTP: the address the screens came from. */
 export const HTTP_SERVER: HouseServer = {
   push: (entries) => ask('/api/entries', { method: 'POST', body: JSON.stringify({ entries }) }),
-  pull: (kitchenId, after) => ask(`/api/entries?kitchen=${kitchenId}&after=${after}`),
+  pull: ({ kitchenId, after }) => ask(`/api/entries?kitchen=${kitchenId}&after=${after}`),
   kitchens: async () => (await ask<{ kitchens: readonly KitchenSummary[] }>('/api/kitchens')).kitchens,
 }
 

@@ -15,7 +15,7 @@ import {
   type WriteOptions,
 } from '@crib/journal'
 import type { Device } from './device.ts'
-import { countPending, exchange, type HouseServer } from './exchange.ts'
+import { countPending, exchangeWithHouse, type HouseServer } from './exchange.ts'
 
 export interface KeeperState {
   readonly facts: Facts
@@ -78,15 +78,22 @@ export async function openKeeper(setup: KeeperSetup): Promise<Keeper> {
       readTo = next
     }
     const isDemo = facts.kitchen?.demo ?? false
-    const { pushedTo } = await device.exchange(kitchenId)
-    show({ facts, pendingCount: isDemo ? 0 : await countPending(store, kitchenId, pushedTo, deviceId) })
+    const exchanged = await device.exchange(kitchenId)
+    const pendingCount = isDemo ? 0 : await countPending(store, { kitchenId, deviceId, state: exchanged })
+    show({ facts, pendingCount })
   })
 
   const exchangeNow = inTurn(async () => {
     // The invented kitchen stays on this device.
     if (state.facts.kitchen?.demo) return true
     try {
-      await oneTabOnly('kettle-and-crib-exchange', () => exchange(store, device, server, kitchenId))
+      await oneTabOnly('kettle-and-crib-exchange', async () => {
+        const from = await device.exchange(kitchenId)
+        await device.setExchange(
+          kitchenId,
+          await exchangeWithHouse({ store, server, kitchenId, deviceId, state: from }),
+        )
+      })
       await readOn()
       show({ online: true })
       channel.postMessage(kitchenId)

@@ -7,12 +7,15 @@
 import { type BodyOf, BodyRefused, checkBody, type Kind, propose, type Refusal, type WriteOptions } from '@crib/journal'
 import { useState } from 'react'
 import { useBook } from '../book/book.tsx'
+import { Drawing } from '../drawings/drawing.tsx'
 import { SideAction } from '../parts-of-the-sheet/actions.tsx'
 import { FieldError } from '../parts-of-the-sheet/field-error.tsx'
 import { useWords } from '../words.tsx'
 
 export interface Record {
   readonly refusals: readonly Refusal[]
+  /** Entries kept by this form since it was opened. */
+  readonly keptCount: number
   /** Set while a question may be answered with "it was so". */
   readonly sayItWasSo: (() => Promise<boolean>) | null
   keep<K extends Kind>(kind: K, body: BodyOf<K>, options?: WriteOptions): Promise<boolean>
@@ -21,6 +24,7 @@ export interface Record {
 export function useRecord(): Record {
   const { facts, write } = useBook()
   const [refusals, setRefusals] = useState<readonly Refusal[]>([])
+  const [keptCount, setKeptCount] = useState(0)
   const [sayItWasSo, setSayItWasSo] = useState<(() => Promise<boolean>) | null>(null)
 
   async function keepNow<K extends Kind>(kind: K, body: BodyOf<K>, options?: WriteOptions): Promise<boolean> {
@@ -34,6 +38,7 @@ export function useRecord(): Record {
     }
     setRefusals([])
     setSayItWasSo(null)
+    setKeptCount((count) => count + 1)
     return true
   }
 
@@ -46,14 +51,20 @@ export function useRecord(): Record {
     return false
   }
 
-  return { refusals, sayItWasSo, keep }
+  return { refusals, keptCount, sayItWasSo, keep }
 }
 
 export function Asked({ record, onKept }: { readonly record: Record; readonly onKept?: () => void }) {
   const { say, sentence } = useWords()
-  const { refusals, sayItWasSo } = record
+  const { refusals, keptCount, sayItWasSo } = record
   return (
-    <div role="alert" className="passage-body">
+    <div aria-live="polite" className="passage-body">
+      {keptCount > 0 && refusals.length === 0 && (
+        <p key={keptCount} className="kept">
+          <Drawing name="tick" />
+          {say('shell:kept')}
+        </p>
+      )}
       {refusals.map(({ code, params }) => (
         <FieldError key={`${code}${JSON.stringify(params)}`}>{sentence({ key: `errors:${code}`, params })}</FieldError>
       ))}

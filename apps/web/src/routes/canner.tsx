@@ -21,11 +21,11 @@ export default function CannerScreen() {
       </Passage>
       <Passage title={say('shell:canners-more-title')} margin={<MarginNote>{say('shell:gauge-margin')}</MarginNote>}>
         {canners.some(({ gauges }) => gauges.includes('dial')) && (
-          <Fold title={say('shell:gauge-keep')}>
+          <Fold title={say('shell:gauge-one-more')}>
             <GaugeTestForm />
           </Fold>
         )}
-        <Fold title={say('shell:canner-keep')} open={canners.length === 0}>
+        <Fold title={say('shell:canner-one-more')} open={canners.length === 0}>
           <CannerForm />
         </Fold>
       </Passage>

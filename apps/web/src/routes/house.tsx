@@ -107,7 +107,7 @@ function ElevationForm() {
       }}
     >
       <QuantityField
-        label={say('shell:elevation')}
+        label={say('shell:elevation-of-stove')}
         hint={say('shell:elevation-hint')}
         measures="length"
         bareNumberUnit="Ft"
@@ -199,7 +199,7 @@ function ThemeChoice() {
   const [theme, setTheme] = useState<Theme>(rememberedTheme)
   return (
     <ChoiceTags
-      legend={say('shell:theme')}
+      legend={say('shell:theme-legend')}
       options={(['device', 'light', 'dark', 'contrast'] as const).map((value) => ({
         value,
         label: say(`shell:theme-${value}`),

@@ -20,7 +20,7 @@ export default function KettleScreen() {
       )}
       <Passage title={say('shell:alkali-title')} margin={<MarginNote>{say('shell:alkali-margin')}</MarginNote>}>
         <AlkaliLots />
-        <Fold title={say('shell:alkali-keep')}>
+        <Fold title={say('shell:alkali-one-more')}>
           <AlkaliLotForm />
         </Fold>
         {hasLots && (
@@ -31,7 +31,7 @@ export default function KettleScreen() {
       </Passage>
       <Passage title={say('shell:pots-title')}>
         <Pots />
-        <Fold title={say('shell:pot-keep')}>
+        <Fold title={say('shell:pot-one-more')}>
           <PotForm />
         </Fold>
       </Passage>

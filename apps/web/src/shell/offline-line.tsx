@@ -3,15 +3,17 @@ import { useBook } from '../book/book.tsx'
 import { useWords } from '../words.tsx'
 
 export function OfflineLine() {
-  const { online, pendingCount, secure } = useBook()
+  const { facts, online, pendingCount, secure } = useBook()
   const { say } = useWords()
-  const state = !online
-    ? pendingCount > 0
-      ? say('shell:offline-waiting', { count: pendingCount })
-      : say('shell:offline')
-    : pendingCount > 0
-      ? say('shell:copying', { count: pendingCount })
-      : say('shell:copied')
+  const state = facts.kitchen?.demo
+    ? say('shell:demo-stays')
+    : !online
+      ? pendingCount > 0
+        ? say('shell:offline-waiting', { count: pendingCount })
+        : say('shell:offline')
+      : pendingCount > 0
+        ? say('shell:copying', { count: pendingCount })
+        : say('shell:copied')
   return (
     <span role="status">
       {state}
