@@ -1,4 +1,5 @@
 export { ASH_CUPS_PER_LIQUID_QT, ASH_PARTS_PER_10_CORN, LIME_FRACTION } from './batch/alkali.ts'
+export { type AmountId, amountName, jarName, type SheetAmounts, sheetAmounts } from './batch/amounts.ts'
 export { type WeakAshAdvice, type WeakAshInput, weakAshAdvice } from './batch/ash-advice.ts'
 export { type BatchPlanForm, batchPlanInput } from './batch/batch-plan.calc.ts'
 export { batchPlan, SWELLING_IN_POT } from './batch/batch-plan.ts'
@@ -31,6 +32,14 @@ export {
   type PlanSection,
   planValue,
 } from './batch/plan.ts'
+export {
+  type BatchToPlan,
+  batchPlannedBody,
+  type PlannedDay,
+  type PlannedInputs,
+  plannedInputs,
+  planOfBatch,
+} from './batch/planned-batch.ts'
 export { POT_FILL_LIMIT_FRACTION, type PotLoad, WATER_TO_CORN_RATIO } from './batch/pots.ts'
 export {
   alkaliBoilRangeMin,
