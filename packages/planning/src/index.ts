@@ -60,6 +60,7 @@ export {
   cannerCard,
   type JarConditions,
 } from './canner/card.ts'
+export { type CardWish, cardOfCanner, WEIGHTS_LB } from './canner/card-of-canner.ts'
 export { confirmHold, type HoldConfirmed } from './canner/confirm-hold.ts'
 export { type Dial, type DialTest, dialOf } from './canner/dial.ts'
 export type { GaugeCard } from './canner/gauge-card.ts'
