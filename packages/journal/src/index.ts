@@ -73,7 +73,7 @@ export {
 export type { RunEvent } from './kinds/run.ts'
 export { type Proposal, type ProposalMoment, propose } from './propose.ts'
 export { createRecorder, type Recorder, type RecorderSetup } from './record.ts'
-export { BodyRefused, REFUSAL_CODES, type Refusal, type RefusalCode } from './refusal.ts'
+export { BodyRefused, type GapParams, REFUSAL_CODES, type Refusal, type RefusalCode } from './refusal.ts'
 export type { AppendOutcome, EntryOutcome, JournalStore, KitchenSummary, ReadPage, ReadQuery } from './store.ts'
 export {
   acknowledgedBy,

@@ -3,6 +3,7 @@ import type { Facts } from './fold/facts.ts'
 import { applyEntries, NO_FACTS } from './fold/fold.ts'
 import type { BodyOf, Kind } from './kinds/index.ts'
 import { propose } from './propose.ts'
+import { kg } from './refusal.ts'
 import { testKitchen } from './testing/invented.ts'
 
 const kitchen = testKitchen()
@@ -64,7 +65,7 @@ test('[J51] asks before a second canner of one name; the same canner may be reco
 test('[J51] asks before more corn is taken than a lot holds, naming both amounts', () => {
   const lotId = lot()
   tell('lot-used', { lotId, massKg: 3, how: 'eaten' })
-  const more = { code: 'used-more-than-held', name: 'Lantern flint', value: 1.5, max: 1, unit: 'kg' }
+  const more = { code: 'used-more-than-held', name: 'Lantern flint', value: kg(1.5), max: kg(1) }
   expect(refused('lot-used', { lotId, massKg: 1.5, how: 'eaten' })).toEqual([more])
   expect(refused('corn-sorted', { entityId: lotId, entity: 'lot', when: 'dry', removedKg: 1.5 })).toEqual([more])
   expect(refused('batch-planned', planBody(lotId, 1.5))).toEqual([more])
@@ -80,9 +81,7 @@ test('[J51] asks before seed over the whole lot', () => {
     plantingsCount: 2,
     places: [],
   } as const
-  expect(refused('seed-put-by', { ...seed, massKg: 5 })).toEqual([
-    { code: 'seed-over-lot', value: 5, max: 4, unit: 'kg' },
-  ])
+  expect(refused('seed-put-by', { ...seed, massKg: 5 })).toEqual([{ code: 'seed-over-lot', value: kg(5), max: kg(4) }])
   expect(refused('seed-put-by', { ...seed, massKg: 0.26 })).toEqual([])
 })
 
@@ -92,7 +91,7 @@ test('[J51] asks before a jar is eaten twice', () => {
   expect(refused('lot-used', { lotId, count: 1, how: 'eaten' })).toEqual([])
   tell('lot-used', { lotId, count: 1, how: 'eaten' })
   expect(refused('lot-used', { lotId, count: 1, how: 'eaten' })).toEqual([
-    { code: 'used-more-than-held', name: 'A1', value: 1, max: 0, unit: '' },
+    { code: 'used-more-than-remaining', name: 'A1', value: 1, max: 0 },
   ])
 })
 

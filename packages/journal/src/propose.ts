@@ -7,7 +7,7 @@ import type { CornLotFact, Facts } from './fold/facts.ts'
 import { entityOfLine } from './fold/ledger.ts'
 import { sameName } from './fold/questions.ts'
 import { type BodyOf, checkBody, KINDS, type Kind, readBody } from './kinds/index.ts'
-import type { Refusal, RefusalCode } from './refusal.ts'
+import { kg, type Refusal, type RefusalCode } from './refusal.ts'
 
 export type Proposal = { readonly ok: true } | { readonly ok: false; readonly refusals: readonly Refusal[] }
 
@@ -41,7 +41,7 @@ const ASK: Asker = {
     if (lotId === undefined) return []
     const broughtInKg = own(cornLots, lotId)?.balance?.broughtInKg
     if (broughtInKg !== undefined && massKg > broughtInKg + MASS_DUST_KG) {
-      return [refusal('seed-over-lot', { value: massKg, max: broughtInKg, unit: 'kg' })]
+      return [refusal('seed-over-lot', { value: kg(massKg), max: kg(broughtInKg) })]
     }
     return fromCornLot(cornLots, lotId, massKg)
   },
@@ -90,11 +90,11 @@ const ASK: Asker = {
       return [...weight, ...(asFood ? neverFood(cornLots, lotId) : []), ...fromCornLot(cornLots, lotId, massKg ?? 0)]
     }
     if (count > food.remainingCount) {
-      return [refusal('used-more-than-held', { name: food.loadCode, value: count, max: food.remainingCount, unit: '' })]
+      return [refusal('used-more-than-remaining', { name: food.loadCode, value: count, max: food.remainingCount })]
     }
     if (food.remainingKg !== undefined && (massKg ?? 0) > food.remainingKg + MASS_DUST_KG) {
       const { loadCode, remainingKg } = food
-      return [refusal('used-more-than-held', { name: loadCode, value: massKg ?? 0, max: remainingKg, unit: 'kg' })]
+      return [refusal('used-more-than-held', { name: loadCode, value: kg(massKg ?? 0), max: kg(remainingKg) })]
     }
     return []
   },
@@ -133,7 +133,7 @@ function fromCornLot(cornLots: Facts['cornLots'], lotId: string, massKg: number)
   if (!lot) return [refusal('no-such-lot', { id: lotId })]
   const max = lot.balance?.leftKg
   if (max === undefined || massKg <= max + MASS_DUST_KG) return []
-  return [refusal('used-more-than-held', { name: lot.name, value: massKg, max, unit: 'kg' })]
+  return [refusal('used-more-than-held', { name: lot.name, value: kg(massKg), max: kg(max) })]
 }
 
 /** An entry that was read; nothing can be said about one that was not. */

@@ -15,6 +15,7 @@ export const REFUSAL_CODES = [
   'treated-seed-never-food',
   'two-canners-one-name',
   'used-more-than-held',
+  'used-more-than-remaining',
   'seed-over-lot',
   'no-such-lot',
   'no-such-batch',
@@ -30,9 +31,18 @@ export const REFUSAL_CODES = [
 
 export type RefusalCode = (typeof REFUSAL_CODES)[number]
 
+/** What goes in a sentence's gaps. A weight keeps its unit, so that each kitchen reads it in its own measure. */
+export interface GapParams {
+  readonly [name: string]: string | number | { readonly value: number; readonly unit: 'Kg' }
+}
+
 export interface Refusal {
   readonly code: RefusalCode
-  readonly params: { readonly [name: string]: string | number }
+  readonly params: GapParams
+}
+
+export function kg(value: number): { readonly value: number; readonly unit: 'Kg' } {
+  return { value, unit: 'Kg' }
 }
 
 /** A body its kind does not take. Carries every reason, so that a form can show them beside their fields. */

@@ -6,6 +6,7 @@ import type { HappenedAt, Visibility } from '../envelope.ts'
 import type { Json } from '../json.ts'
 import type { BodyOf, UnreadReason } from '../kinds/index.ts'
 import type { RunEvent } from '../kinds/run.ts'
+import type { GapParams } from '../refusal.ts'
 
 /** Which entry said so, and when it happened. */
 export interface Said extends HappenedAt {
@@ -137,7 +138,7 @@ export type QuestionCode = (typeof QUESTION_CODES)[number]
 export interface Question {
   readonly code: QuestionCode
   /** What the message's gaps take (messages/en/errors.json). */
-  readonly params: { readonly [name: string]: string | number }
+  readonly params: GapParams
   readonly entryIds: readonly string[]
   /** The stories it is about, such as `run:0190...`. */
   readonly entities: readonly string[]

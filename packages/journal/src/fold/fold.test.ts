@@ -335,6 +335,21 @@ describe('kept and not read', () => {
   })
 })
 
+describe('two lines that claim one id', () => {
+  test('[J29] every device picks the same one and asks, whichever arrives first', () => {
+    const lotId = lot(4)
+    const used = tell('lot-used', { lotId, massKg: 1, how: 'eaten' })
+    const body = { salt: used.body!.salt, value: { lotId, massKg: 2, how: 'eaten' } }
+    const envelope = { ...used.envelope, bodyHash: bodyHash(body) }
+    const rival = { envelope, hash: envelopeHash(envelope), body }
+    const one = applyEntries(facts(), [rival])
+    const other = applyEntries(foldFacts([entries[0]!, rival]), [used])
+    expect(one).toEqual(other)
+    expect(one.questions.map(({ code }) => code)).toEqual(['question-two-entries-one-id'])
+    expect(one.entryCount).toBe(2)
+  })
+})
+
 describe('[J50] questions: both sides are kept and people are asked', () => {
   test('two canners with one name, whatever the case and spaces', () => {
     canner('Old  Faithful')

@@ -1,4 +1,5 @@
 /** Where the book does not agree with itself: both sides are kept and people are asked. */
+import { kg } from '../refusal.ts'
 import { MASS_DUST_KG, shelledBeyond } from './balance.ts'
 import type { CannerFact, CornLotFact, Facts, FoodLotFact, Question, RunFact } from './facts.ts'
 
@@ -44,9 +45,11 @@ function cornLot(lot: CornLotFact): Question[] {
     questions.push({ code, params, entryIds: [lot.at.entryId], entities: [`lot:${lot.lotId}`] })
   }
   const { broughtInKg, leftKg, seedKg, usedInBatchesKg, eatenKg } = balance
-  if (seedKg > broughtInKg + MASS_DUST_KG) ask('question-seed-over-lot', { name: lot.name, seedKg, broughtInKg })
+  if (seedKg > broughtInKg + MASS_DUST_KG)
+    ask('question-seed-over-lot', { name: lot.name, seed: kg(seedKg), broughtIn: kg(broughtInKg) })
   if (leftKg < -MASS_DUST_KG || shelledBeyond(lot)) {
-    ask('question-corn-used-beyond', { name: lot.name, broughtInKg, usedKg: broughtInKg - leftKg })
+    const used = kg(broughtInKg - leftKg)
+    ask('question-corn-used-beyond', { name: lot.name, used, broughtIn: kg(broughtInKg) })
   }
   if (lot.treatedSeed && usedInBatchesKg + eatenKg > 0) ask('question-treated-seed-used', { name: lot.name })
   return questions

@@ -10,8 +10,8 @@ export const cannerRecorded = defineKind({
     cannerId: id(),
     name: name(),
     gauges: v.pipe(v.array(v.picklist(['dial', 'weight'])), v.minLength(1), v.maxLength(2)),
-    capacityPints: count(0, 200, 'pints'),
-    capacityQuarts: count(0, 200, 'quart jars'),
+    capacityPints: count(0, 200, 'jars'),
+    capacityQuarts: count(0, 200, 'jars'),
     rim: v.picklist(['gasket', 'metal']),
     electric: v.boolean(),
     /** This kitchen's own timings of one load. */

@@ -75,7 +75,7 @@ export const minutes = () => quantity({ min: 0, max: 1440, unit: 'min' })
 /** Above any household gauge's face, below any typing slip of a decimal point. */
 export const psi = () => quantity({ min: 0, max: 30, unit: 'psi' })
 export const elevationM = () => quantity({ min: -500, max: 6000, unit: 'm' })
-export const seasonYear = () => count(1900, 2200)
+export const seasonYear = () => count(1900, 2200, 'CE')
 
 export const id = () =>
   v.pipe(v.string(), v.regex(/^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/, 'id'))

@@ -111,3 +111,26 @@ test('every refusal and every question has its sentence', () => {
   const keys = Object.keys(errors).map((key) => key.replace(/_(one|other)$/, ''))
   expect([...REFUSAL_CODES, ...QUESTION_CODES].filter((code) => !keys.includes(code))).toEqual([])
 })
+
+test('every gap of a refusal sentence is filled by what the refusal carries', () => {
+  const gapsOf = (code: string): string[] =>
+    [...(errors as Record<string, string>)[code]!.matchAll(/\{\{(\w+)\}\}/g)].map(([, gap]) => gap!)
+  const seen: [Kind, object][] = [
+    ['corn-lot-brought-in', { ...lot, massKg: -1 }],
+    ['corn-lot-brought-in', { ...lot, massKg: Number.NaN }],
+    ['corn-lot-brought-in', { ...lot, name: undefined }],
+    ['corn-lot-brought-in', { ...lot, colour: 'red' }],
+    ['corn-lot-brought-in', { ...lot, cornType: 'sweet' }],
+    ['pot-recorded', { ...pot, material: 'aluminium' }],
+    ['seed-put-by', { ...seed, plantingsCount: 1 }],
+    ['lot-used', { lotId: id, how: 'eaten' }],
+  ]
+  const codes = new Set<string>()
+  for (const [kind, body] of seen) {
+    for (const { code, params } of refusals(kind, body)) {
+      codes.add(code)
+      expect(gapsOf(code).filter((gap) => !(gap in params))).toEqual([])
+    }
+  }
+  expect(codes.size).toBe(8)
+})

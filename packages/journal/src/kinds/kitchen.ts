@@ -16,7 +16,7 @@ export const kitchenOpened = defineKind({
   entity,
 })
 
-const hominyPerDryVolume = () => quantity({ min: 1, max: 6, unit: 'volumes of hominy to one of dry corn' })
+const hominyPerDryVolume = () => quantity({ min: 1, max: 6, unit: 'volumes of hominy to one of dry kernels' })
 
 /** What a kitchen does by habit. Each entry tells only what changed; the latest word on each field stands. */
 export const kitchenNoted = defineKind({
