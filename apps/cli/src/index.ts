@@ -1,0 +1,3 @@
+export { EXIT, type ExitCode } from './exit-codes.ts'
+export { runCrib } from './run.ts'
+export type { Terminal } from './terminal.ts'
