@@ -5,6 +5,14 @@ export { type BatchPlanForm, batchPlanInput } from './batch/batch-plan.calc.ts'
 export { batchPlan, SWELLING_IN_POT } from './batch/batch-plan.ts'
 export { SHELLING_LB_PER_H } from './batch/corn.ts'
 export type { EndingPlan } from './batch/endings.ts'
+export {
+  type Asked,
+  type BatchWish,
+  batchInputFromFacts,
+  type FactsOutcome,
+  isStandingRead,
+  standingFood,
+} from './batch/from-facts.ts'
 export type {
   AlkaliLot,
   BatchPlanInput,
@@ -32,6 +40,7 @@ export {
   type PlanSection,
   planValue,
 } from './batch/plan.ts'
+export { type Moved, planRecord, whatMoved } from './batch/plan-record.ts'
 export {
   type BatchToPlan,
   batchPlannedBody,
