@@ -15,7 +15,7 @@ export function textOf(pdf: Uint8Array): string {
     .trim()
 }
 
-export interface PlacedWord {
+interface PlacedWord {
   readonly text: string
   readonly xMin: number
   readonly yMin: number

@@ -58,7 +58,7 @@ export interface RefusedCardInput {
 }
 
 /** Digits as tall as this are read from three metres with ease. [mm] */
-export const CARD_DIGIT_MM = 70
+const CARD_DIGIT_MM = 70
 
 /**
  * One page: the number, its reason, vent, minutes, what a dip is, cooling, the lid, standing, and the tag.
@@ -141,7 +141,8 @@ function numberNotes({ hold, tableValue, elevation, trueAtHold }: CannerCardInpu
 }
 
 function timeFacts({ ventMin, processMin, lidWaitMin, jar }: CannerCardInput, words: Words) {
-  const forJar = jar === undefined ? {} : { note: words.say('paper:card-jar', { jar: wordSaid(jar, words) }) }
+  const forJar =
+    jar === undefined || !processMin ? {} : { note: words.say('paper:card-jar', { jar: wordSaid(jar, words) }) }
   return [
     { label: words.say('paper:vent'), value: formatReckoned(ventMin) },
     {

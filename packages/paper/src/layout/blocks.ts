@@ -9,7 +9,7 @@ import {
   factPieces,
   headingPiece,
   headPiece,
-  linePiece,
+  linePieces,
   noticePiece,
   qrPiece,
   sum,
@@ -25,7 +25,7 @@ export function blockPieces(block: Block, room: Room): Piece[] {
     case 'heading':
       return [headingPiece(block, room)]
     case 'line':
-      return [linePiece(block, room)]
+      return linePieces(block, room)
     case 'notice':
       return [noticePiece(block, room)]
     case 'big-number':

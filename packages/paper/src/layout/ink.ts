@@ -23,7 +23,7 @@ export interface TextInk {
   readonly box: Box
 }
 
-export interface LineInk {
+interface LineInk {
   readonly ink: 'line'
   readonly points: readonly (readonly [number, number])[]
   readonly widthPt: number
@@ -32,14 +32,14 @@ export interface LineInk {
   readonly closed?: true
 }
 
-export interface RectInk {
+interface RectInk {
   readonly ink: 'rect'
   readonly box: Box
   readonly fill?: Grey
   readonly strokePt?: number
 }
 
-export interface CircleInk {
+interface CircleInk {
   readonly ink: 'circle'
   readonly x: number
   readonly y: number

@@ -56,12 +56,17 @@ function fitted(document: PaperDocument, inside: { width: number; height: number
   }
 }
 
-/** A block kept together is let go when it is longer than a page. */
+/** A block kept together, or framed, is let go when it is longer than a page. */
 function piecesWithin(block: Block, height: number, room: Parameters<typeof blockPieces>[1]): Piece[] {
   const pieces = blockPieces(block, room)
   const tooLong = pieces.some((piece) => piece.height > height)
   if (!tooLong) return pieces
   if (block.kind === 'together') return block.blocks.flatMap((inner) => piecesWithin(inner, height, room))
+  if (block.kind === 'notice') {
+    const title = block.title === undefined ? [] : [{ kind: 'heading', level: 3, text: block.title } as const]
+    const lines = block.lines.map((text) => ({ kind: 'line', text }) as const)
+    return [...title, ...lines].flatMap((inner) => blockPieces(inner, room))
+  }
   if (block.kind === 'checklist' && block.columns === 2) return blockPieces({ ...block, columns: 1 }, room)
   throw new RangeError(`a ${block.kind} block is longer than a page: give it less to say`)
 }

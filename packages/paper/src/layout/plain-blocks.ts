@@ -64,14 +64,17 @@ export function headingPiece({ level, text }: HeadingBlock, { width, type, measu
   return { height: set.height, gapBefore: type.gap * (level === 2 ? 1.5 : 1.1), keepWithNext: true, ink: set.ink }
 }
 
-export function linePiece({ text, strength = 'plain' }: LineBlock, { width, type, measure }: Room): Piece {
+/** One piece a line, so that even a very long note turns the page. */
+export function linePieces({ text, strength = 'plain' }: LineBlock, { width, type, measure }: Room): Piece[] {
   const style = {
     strong: { face: 'text-strong', sizePt: type.body, grey: BLACK },
     plain: { face: 'text', sizePt: type.body, grey: BLACK },
     small: { face: 'text', sizePt: type.small, grey: DARK },
   } as const
-  const set = setText(text, width, style[strength], measure)
-  return { height: set.height, gapBefore: type.gap * 0.45, ink: set.ink }
+  return setText(text, width, style[strength], measure).lines.map((line, index) => {
+    const set = setText(line, width, style[strength], measure)
+    return { height: set.height, gapBefore: index === 0 ? type.gap * 0.45 : 0, ink: set.ink }
+  })
 }
 
 export function noticePiece({ title, lines }: NoticeBlock, { width, type, measure }: Room): Piece {
@@ -194,7 +197,7 @@ export function stackTexts(texts: readonly SetText[], x: number, y: number, gapB
   return stack(texts.map(({ height, ink }) => ({ height, gapBefore, ink }))).ink(x, y)
 }
 
-export function rowsOf<T>(cells: readonly T[], columns: number): T[][] {
+function rowsOf<T>(cells: readonly T[], columns: number): T[][] {
   const rows: T[][] = []
   for (let at = 0; at < cells.length; at += columns) rows.push(cells.slice(at, at + columns))
   return rows

@@ -58,28 +58,30 @@ export function tablePieces({ columns, rows, rowMm = 0 }: TableBlock, { width, t
       ...inkOf(headCells, x, y),
     ],
   }
-  const body = rows.map((row): Piece => {
-    const cells = cellsOf(row, false)
-    const height = Math.max(heightOf(cells), mmToPt(rowMm))
-    return {
-      height,
-      gapBefore: 0,
-      repeat: head,
-      ink: (x, y) => [
-        ...inkOf(cells, x, y),
-        {
-          ink: 'line',
-          points: [
-            [x, y + height],
-            [x + width, y + height],
-          ],
-          widthPt: 0.5,
-          grey: HAIR,
-        },
-        ...(rowMm > 0 ? uprights(x, y, height) : []),
-      ],
-    }
-  })
+  const body = rows
+    .flatMap((row) => split(cellsOf(row, false), row))
+    .map((row): Piece => {
+      const cells = cellsOf(row, false)
+      const height = Math.max(heightOf(cells), mmToPt(rowMm))
+      return {
+        height,
+        gapBefore: 0,
+        repeat: head,
+        ink: (x, y) => [
+          ...inkOf(cells, x, y),
+          {
+            ink: 'line',
+            points: [
+              [x, y + height],
+              [x + width, y + height],
+            ],
+            widthPt: 0.5,
+            grey: HAIR,
+          },
+          ...(rowMm > 0 ? uprights(x, y, height) : []),
+        ],
+      }
+    })
   function uprights(x: number, y: number, height: number): Ink[] {
     return lefts.slice(1).map((left) => ({
       ink: 'line',
@@ -92,6 +94,17 @@ export function tablePieces({ columns, rows, rowMm = 0 }: TableBlock, { width, t
     }))
   }
   return [head, ...body]
+}
+
+/** More lines than this, and a row goes on in a second one, so that it can turn the page. */
+const MOST_LINES = 30
+
+function split(cells: readonly SetText[], row: readonly string[]): (readonly string[])[] {
+  const longest = Math.max(...cells.map(({ lines }) => lines.length))
+  if (longest <= MOST_LINES) return [row]
+  return Array.from({ length: Math.ceil(longest / MOST_LINES) }, (_, part) =>
+    cells.map(({ lines }) => lines.slice(part * MOST_LINES, (part + 1) * MOST_LINES).join('\n')),
+  )
 }
 
 function words(text: string): string[] {

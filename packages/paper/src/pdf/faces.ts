@@ -9,13 +9,18 @@ const require = createRequire(import.meta.url)
 
 /** Latin first, then extended Latin for the letters the first lacks. */
 const FILES: Readonly<Record<Face, readonly string[]>> = {
-  text: ['latin', 'latin-ext'].map((cut) => fontFile('atkinson-hyperlegible', cut, 400)),
-  'text-strong': ['latin', 'latin-ext'].map((cut) => fontFile('atkinson-hyperlegible', cut, 700)),
-  display: ['latin', 'latin-ext'].map((cut) => fontFile('bitter', cut, 700)),
-}
-
-function fontFile(family: string, cut: string, weight: number): string {
-  return `@fontsource/${family}/files/${family}-${cut}-${weight}-normal.woff`
+  text: [
+    require.resolve('@fontsource/atkinson-hyperlegible/files/atkinson-hyperlegible-latin-400-normal.woff'),
+    require.resolve('@fontsource/atkinson-hyperlegible/files/atkinson-hyperlegible-latin-ext-400-normal.woff'),
+  ],
+  'text-strong': [
+    require.resolve('@fontsource/atkinson-hyperlegible/files/atkinson-hyperlegible-latin-700-normal.woff'),
+    require.resolve('@fontsource/atkinson-hyperlegible/files/atkinson-hyperlegible-latin-ext-700-normal.woff'),
+  ],
+  display: [
+    require.resolve('@fontsource/bitter/files/bitter-latin-700-normal.woff'),
+    require.resolve('@fontsource/bitter/files/bitter-latin-ext-700-normal.woff'),
+  ],
 }
 
 /** The part of pdfkit's embedded font that its type declarations leave out. */
@@ -44,7 +49,7 @@ export class Faces implements Measure {
     for (const [face, files] of Object.entries(FILES)) {
       for (const [index, file] of files.entries()) {
         const name = `${face} ${index}`
-        doc.registerFont(name, require.resolve(file))
+        doc.registerFont(name, file)
         doc.font(name)
         this.#fonts.set(name, (doc as unknown as { _font: EmbeddedFont })._font)
       }
