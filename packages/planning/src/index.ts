@@ -50,6 +50,7 @@ export {
   planOfBatch,
 } from './batch/planned-batch.ts'
 export { POT_FILL_LIMIT_FRACTION, type PotLoad, WATER_TO_CORN_RATIO } from './batch/pots.ts'
+export { sharesOfParts } from './batch/shares.ts'
 export {
   alkaliBoilRangeMin,
   builtInStages,
@@ -104,4 +105,5 @@ export { type SeedReserve, type SeedReserveInput, seedReserve } from './seed/see
 export { type Amount, LB_PER_LIQUID_QT, shelledLb } from './shared/corn-measure.ts'
 export { type OwnRecord, shrinkToOwn } from './shared/own-record.ts'
 export { PLANNING_CALCS } from './shared/planning-calcs.ts'
+export { seasonYearOf } from './shared/season-year.ts'
 export type { ElevationKnownBy } from './shared/set-pressure.ts'

@@ -2,12 +2,12 @@
  * What a batch was planned from, kept with the batch so that every screen and sheet works the same plan out again.
  * Leaves out: the plan itself (batch-plan.ts) and the day by clock (day/).
  */
-import { GUIDANCE_EDITION } from '@crib/guidance'
 import type { BatchFact, BodyOf } from '@crib/journal'
-import { CODE_VERSION, type Json, shownValue } from '@crib/science'
+import type { Json } from '@crib/science'
 import { batchPlan } from './batch-plan.ts'
 import type { BatchPlanInput } from './input.ts'
 import type { BatchOutcome, BatchPlan } from './plan.ts'
+import { planRecord } from './plan-record.ts'
 
 /** When the work is done, and by how many. */
 export interface PlannedDay {
@@ -20,33 +20,33 @@ export interface PlannedDay {
   readonly dayCount: 1 | 2
 }
 
-export interface PlannedInputs {
-  readonly plan: BatchPlanInput
-  readonly day: PlannedDay
+/** What a plan was made from, and beside it what the plan itself does not need to know. */
+export interface PlannedInputs extends BatchPlanInput {
+  readonly day?: PlannedDay
   readonly cornLotId?: string
   readonly alkaliLotId?: string
-  readonly cannerIds: readonly string[]
+  readonly cannerIds?: readonly string[]
 }
 
 export interface BatchToPlan {
   readonly batchId: string
   readonly title: string
-  readonly inputs: PlannedInputs
   readonly plan: BatchPlan
+  readonly beside: Pick<PlannedInputs, 'day' | 'cornLotId' | 'alkaliLotId' | 'cannerIds'>
   /** Corn the batch takes from its lot. [kg] */
   readonly cornKg?: number
 }
 
 /** The body of a `batch-planned` entry: inputs, edition, code version, and every number as it was shown. */
-export function batchPlannedBody({ batchId, title, inputs, plan, cornKg }: BatchToPlan): BodyOf<'batch-planned'> {
-  const { cornLotId } = inputs
+export function batchPlannedBody({ batchId, title, plan, beside, cornKg }: BatchToPlan): BodyOf<'batch-planned'> {
+  const { inputs, ...record } = planRecord(plan)
+  const { cornLotId } = beside
   return {
     batchId,
     title,
-    inputs: JSON.parse(JSON.stringify(inputs)) as Json,
-    edition: GUIDANCE_EDITION,
-    codeVersion: CODE_VERSION,
-    shown: Object.fromEntries(plan.values.map((value) => [value.id, { value: shownValue(value), unit: value.unit }])),
+    ...record,
+    // Through text once, so that what is absent is absent in the book as well.
+    inputs: JSON.parse(JSON.stringify({ ...(inputs as object), ...beside })) as Json,
     ...(cornLotId !== undefined && cornKg !== undefined && { corn: [{ lotId: cornLotId, massKg: cornKg }] }),
   }
 }
@@ -57,15 +57,16 @@ export function plannedInputs({ plan }: Pick<BatchFact, 'plan'>): PlannedInputs 
   const isWhole =
     typeof inputs === 'object' &&
     inputs !== null &&
-    Array.isArray(inputs.plan?.endings) &&
-    Array.isArray(inputs.plan?.pots) &&
-    Array.isArray(inputs.plan?.canners) &&
-    typeof inputs.day?.clock?.clockMin === 'number'
+    Array.isArray(inputs.endings) &&
+    Array.isArray(inputs.pots) &&
+    Array.isArray(inputs.canners) &&
+    typeof inputs.seed?.how === 'string' &&
+    typeof inputs.from?.kind === 'string'
   return isWhole ? (inputs as PlannedInputs) : null
 }
 
 /** The plan of a batch, worked out again from what it was planned from; null as plannedInputs. */
 export function planOfBatch(batch: Pick<BatchFact, 'plan'>): BatchOutcome | null {
   const inputs = plannedInputs(batch)
-  return inputs && batchPlan(inputs.plan)
+  return inputs && batchPlan(inputs)
 }
