@@ -1,3 +1,11 @@
 export { ENGLISH, type MessageKey, type Part } from './messages.ts'
-export { type Companion, formatClock, formatDuration, formatNumber, formatQuantity, formatReckoned } from './units.ts'
+export {
+  type Companion,
+  formatClock,
+  formatDuration,
+  formatNumber,
+  formatQuantity,
+  formatReckoned,
+  unitName,
+} from './units.ts'
 export { createWords, type Nouns, PLAIN_NOUNS, type SayParams, type Words } from './words.ts'

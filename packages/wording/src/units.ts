@@ -77,6 +77,11 @@ export function formatNumber(value: number, maximumFractionDigits = 2): string {
   return new Intl.NumberFormat('en-US', { maximumFractionDigits }).format(value)
 }
 
+/** The short name a unit has beside a number, empty for counts and clock times: `liquid qt`, `psi`, `%`. */
+export function unitName(unit: Unit): string {
+  return STYLES[unit].name
+}
+
 /** Clock text of minutes after midnight, without the day: 989 is `16:29`. */
 export function formatClock(clockMin: number): string {
   const minuteOfDay = ((Math.round(clockMin) % 1440) + 1440) % 1440

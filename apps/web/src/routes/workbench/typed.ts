@@ -38,11 +38,17 @@ export function withValueAt(value: Json | undefined, path: Path, changed: Json |
     list[step] = withValueAt(list[step], rest, changed) ?? null
     return list
   }
-  return { ...(isTyped(value) ? value : {}), [step]: withValueAt(isTyped(value) ? value[step] : undefined, rest, changed) }
+  return {
+    ...(isTyped(value) ? value : {}),
+    [step]: withValueAt(isTyped(value) ? value[step] : undefined, rest, changed),
+  }
 }
 
 /** A point of a series, whether it was linked as a pair or as a named record. */
-export function pointOf(point: Json | undefined): { readonly time: Json | undefined; readonly value: Json | undefined } {
+export function pointOf(point: Json | undefined): {
+  readonly time: Json | undefined
+  readonly value: Json | undefined
+} {
   if (Array.isArray(point)) return { time: point[0], value: point[1] }
   return isTyped(point) ? { time: point.time, value: point.value } : { time: undefined, value: undefined }
 }

@@ -1,0 +1,28 @@
+/** Every calculation of the book, under the part it answers for, each by the question it answers. */
+import { CATALOGUE } from '@crib/catalogue'
+import { Link } from 'wouter'
+import { Passage, Sheet } from '../../parts-of-the-sheet/index.ts'
+import { useWords } from '../../words.tsx'
+import { onShelves } from './shelves.ts'
+
+export function BenchList() {
+  const { say } = useWords()
+  return (
+    <Sheet title={say('workbench:title')} drawing="scale" lead={say('workbench:intro')}>
+      {onShelves(CATALOGUE).map(({ title, calcs }) => (
+        <Passage key={title} title={say(title)}>
+          <ul className="bench-list">
+            {calcs.map((calc) => (
+              <li key={calc.id}>
+                <Link href={`/${calc.id}`} className="bench-line">
+                  <strong>{calc.title}</strong>
+                  <span>{calc.question}</span>
+                </Link>
+              </li>
+            ))}
+          </ul>
+        </Passage>
+      ))}
+    </Sheet>
+  )
+}
