@@ -1,6 +1,5 @@
 import { headspaceRule } from '@crib/guidance'
-import { type Calc, type CalcResult, ceilCount, type Field, type Reckoned, type Unit } from '@crib/science'
-import { nearest, reckon, up } from '../shared/reckon.ts'
+import type { Calc, CalcResult, Field, Reckoned } from '@crib/science'
 import { say } from '../shared/say.ts'
 import {
   conditionsOf,
@@ -14,8 +13,9 @@ import {
 import { type CannerCard, cannerCard } from './card.ts'
 import { confirmHold } from './confirm-hold.ts'
 import { type RunState, runState } from './run.ts'
-import { addMin, createRunClock, minutesBetween } from './run-clock.ts'
+import { addMin, createRunClock } from './run-clock.ts'
 import type { RunEvent, RunEventType, RunRecord } from './run-event.ts'
+import { runNumbers } from './run-numbers.ts'
 import { publishedRunRules } from './run-rules.ts'
 import type { RunSetup } from './run-setup.ts'
 import { ventAdvice } from './vent-advice.ts'
@@ -58,6 +58,9 @@ interface CannerRunInput extends PlaceInput, JarInput {
   readonly asksToCloseVent?: number
   readonly now?: number
 }
+
+/** Typed clock times are minutes after the midnight of the log's own day, in no zone at all. */
+const DAY_CLOCK = createRunClock('UTC', 0)
 
 const PSI: Field = { kind: 'quantity', label: 'Needle', unit: 'PsiGauge', min: 0, max: 30, limitSource: 'project-rule' }
 
@@ -152,7 +155,7 @@ function told(input: CannerRunInput, card: CannerCard, minutes: Reckoned): CalcR
     values: [
       { ...route.set, id: input.gauge === 'dial' ? 'targetPsi' : 'targetLb', value: held.requiredReadingPsi },
       minutes,
-      ...runValues(setup, state),
+      ...runNumbers(setup, state, DAY_CLOCK),
     ],
     reasons: [...ventSentences(input, setup, state), ...route.reasons, ...state.notes, state.next],
     warnings: [
@@ -184,41 +187,6 @@ function eventOf(type: LineInput['event'], psi: number | undefined): RunEvent {
 
 function ventSentences({ asksToCloseVent }: CannerRunInput, { rules }: RunSetup, { marks }: RunState) {
   if (asksToCloseVent === undefined || marks.steamAtMs === undefined) return []
-  const clock = createRunClock('UTC', 0)
-  const question = { steamAtMs: marks.steamAtMs, wantsToCloseAtMs: addMin(0, asksToCloseVent), rules, clock }
+  const question = { steamAtMs: marks.steamAtMs, wantsToCloseAtMs: addMin(0, asksToCloseVent), rules, clock: DAY_CLOCK }
   return ventAdvice(question).sentences
-}
-
-function runValues(setup: RunSetup, state: RunState): Reckoned[] {
-  const sourceKeys = ['usda-aib-539-1994']
-  const inputs = { processMin: setup.processMin, requiredReadingPsi: setup.requiredReadingPsi }
-  const value = (
-    id: string,
-    unit: Unit,
-    amount: number | undefined,
-    rounding = up(1),
-    keys = sourceKeys,
-  ): Reckoned[] =>
-    amount === undefined
-      ? []
-      : [reckon({ id, value: amount, unit, rounding, basis: 'published', sourceKeys: keys, inputs })]
-  const clock = (id: string, atMs: number | undefined, keys?: string[]) =>
-    value(id, 'ClockMin', atMs === undefined ? undefined : minutesBetween(0, atMs), up(1), keys)
-  const later =
-    state.dueAtMs === undefined || state.firstDueAtMs === undefined
-      ? undefined
-      : minutesBetween(state.firstDueAtMs, state.dueAtMs)
-  return [
-    ...clock('ventDue', state.ventDueAtMs),
-    ...clock('firstDue', state.firstDueAtMs),
-    ...clock('restart', state.restarts.at(-1)?.regainedAtMs),
-    ...value('restarts', 'Count', ceilCount(state.restarts.length), nearest(1)),
-    ...value('lostMin', 'Min', state.lostMin, nearest(1)),
-    ...value('countedMin', 'Min', state.countedMin, { mode: 'down', step: 1 }),
-    ...clock('finish', state.dueAtMs),
-    ...value('laterMin', 'Min', later),
-    ...clock('lidOffFrom', state.lidOffFromMs, ['usda-aib-539-2015']),
-    ...clock('sealsFrom', state.sealWindow?.fromMs),
-    ...clock('sealsTo', state.sealWindow?.toMs),
-  ]
 }

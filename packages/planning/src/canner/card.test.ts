@@ -1,4 +1,4 @@
-import { type Sentence, shownValue } from '@crib/science'
+import { convert, type Sentence, shownValue } from '@crib/science'
 import { createWords } from '@crib/wording'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
@@ -80,6 +80,22 @@ describe('the number', () => {
     expect(dialReading(dial, 11)).toMatchObject({ usable: false, verdict: 'unknown' })
   })
 
+  test('is corrected by the error at its own pressure, while the worst error of the test decides whether it may be', () => {
+    const bent = (at15: number): Dial => ({
+      ...off(0),
+      test: {
+        readings: [
+          { truePsi: 10, readsPsi: 10.5 },
+          { truePsi: 15, readsPsi: at15 },
+        ],
+        testedDaysAgo: 1,
+      },
+    })
+    // Between 0.5 at 10 and 1.5 at 15 a straight line gives 0.7 at 11.
+    expect(dialReading(bent(16.5), 11)).toMatchObject({ usable: true, requiredReadingPsi: 11.7, holdAtPsi: 12 })
+    expect(dialReading(bent(17.5), 11)).toMatchObject({ usable: false, verdict: 'refuse' })
+  })
+
   test('is withheld where a map may be off the table, while a survey settles it', () => {
     // 2,430 m is 7,972.4 ft; 15 m more is above 8,000 ft.
     const place = { elevationFt: 7972.4, conditions, dial: TRUE_DIAL }
@@ -96,6 +112,15 @@ describe('the number', () => {
     expect(outcome).toMatchObject({ kind: 'refused', refused: 'off-table' })
     expect(outcome.kind === 'refused' && told(outcome.askWhom)).toContain('ask your extension office')
   })
+
+  test.each([304.8, 609.6, 1219.2, 1828.8, 2438.4])(
+    'at the very edge of a band, %s m surveyed, is the lower band’s',
+    (m) => {
+      const inFeet = card(convert(m, 'M', 'Ft'), { elevationKnownBy: 'survey' })
+      const justUnder = card(convert(m, 'M', 'Ft') - 1, { elevationKnownBy: 'survey' })
+      expect(inFeet.routes.map(({ set }) => set.value)).toEqual(justUnder.routes.map(({ set }) => set.value))
+    },
+  )
 
   test('is refused for an electric canner', () => {
     const outcome = cannerCard({ elevationFt: 820, elevationKnownBy: 'map', isElectric: true, conditions })

@@ -76,7 +76,9 @@ export type CardOutcome = CannerCard | CardRefusal
  * @throws {RangeError} when the elevation is no number or a gauge's facts are none.
  * @source usda-aib-539-1994 (bands, venting); margin: project rule, common practice, no source
  */
-export function cannerCard(input: CardInput): CardOutcome {
+export function cannerCard(asTyped: CardInput): CardOutcome {
+  // 2,000 ft typed as 609.6 m is 2,000 ft again, and not the next band for binary dust.
+  const input = { ...asTyped, elevationFt: Number(asTyped.elevationFt.toFixed(6)) }
   const { elevationFt, elevationKnownBy } = input
   if (input.isElectric) return refusal('electric-canner', [say('canner:electric-not-covered')])
   const typed = pressureRowFor('dial', elevationFt)

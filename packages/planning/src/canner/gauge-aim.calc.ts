@@ -60,7 +60,7 @@ export const gaugeAimCalc: Calc<GaugeAimInput> = {
     trueAtHoldPsi: { label: 'True pressure at that mark', unit: 'PsiGauge' },
     nextTestDueDays: { label: 'Next test of the dial due in', unit: 'Days' },
   },
-  sourceKeys: ['usda-aib-539-1994', 'extension-gauge-2024', 'iowa-state-gauge-2024'],
+  sourceKeys: ['usda-aib-539-1994', 'iowa-state-gauge-2024'],
   example: {
     elevation: '1340 ft',
     knownBy: 'map',
