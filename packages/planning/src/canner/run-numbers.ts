@@ -8,6 +8,9 @@ import type { RunSetup } from './run-setup.ts'
 const VENT_AND_SEALS = 'usda-aib-539-1994'
 const RESTART_AND_LID = 'usda-aib-539-2015'
 
+/** Told by the log alone; the rest adds published minutes to it. */
+const OWN: ReadonlySet<string> = new Set(['restart', 'restarts', 'lostMin', 'countedMin', 'laterMin'])
+
 /** What stands, in reading order; what is not known yet is absent. @source usda-aib-539-1994; usda-aib-539-2015 */
 export function runNumbers(setup: RunSetup, state: RunState, clock: RunClock): Reckoned[] {
   const { gauge, requiredReadingPsi, processMin } = setup
@@ -21,7 +24,17 @@ export function runNumbers(setup: RunSetup, state: RunState, clock: RunClock): R
   const value = (id: string, unit: Unit, amount: number | undefined, rounding: Rounding, source: string): Reckoned[] =>
     amount === undefined
       ? []
-      : [reckon({ id, value: amount, unit, rounding, basis: 'published', sourceKeys: [source], inputs })]
+      : [
+          reckon({
+            id,
+            value: amount,
+            unit,
+            rounding,
+            basis: OWN.has(id) ? 'own-record' : 'published',
+            sourceKeys: [source],
+            inputs,
+          }),
+        ]
   const due = (id: string, atMs: number | undefined, source = VENT_AND_SEALS) =>
     value(id, 'ClockMin', atMs === undefined ? undefined : clock.clockMin(atMs), up(1), source)
   const { dueAtMs, firstDueAtMs, restarts } = state
