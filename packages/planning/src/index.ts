@@ -44,6 +44,7 @@ export { type Moved, planRecord, whatMoved } from './batch/plan-record.ts'
 export {
   type BatchToPlan,
   batchPlannedBody,
+  cornTakenKg,
   type PlannedDay,
   type PlannedInputs,
   plannedInputs,
@@ -55,6 +56,7 @@ export {
   alkaliBoilRangeMin,
   builtInStages,
   ownStage,
+  readStages,
   STAGE_KINDS,
   type Stage,
   stageQuestions,

@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest'
 import { batchPlan } from './batch-plan.ts'
 import type { BatchPlanInput } from './input.ts'
 import { type BatchPlan, planValue } from './plan.ts'
+import { ownStage, readStages } from './stages.ts'
 
 const S2: BatchPlanInput = {
   from: { kind: 'corn', form: 'shelled', amount: { value: 9, unit: 'Lb' } },
@@ -166,6 +167,156 @@ describe('what stops or closes a plan', () => {
     const plan = planned({ ...S2, elevationFt: 8005 })
     expect(plan.jars).toBeNull()
     expect(plan.jarsClosed?.askWhom.length).toBeGreaterThan(0)
+  })
+})
+
+describe('the pressure of a plan near a line, as scenario S3 has it', () => {
+  // 604 m is 1,981.6 ft, 18 ft under the line: a map is good to 15 m, a survey needs no margin.
+  test.each([
+    [1981.6, 'map', 12],
+    [1981.6, 'phone', 12],
+    [1981.6, 'survey', 11],
+    [2007.9, 'survey', 12],
+  ] as const)('%s ft known by %s asks %s psi of a dial', (elevationFt, elevationKnownBy, psi) => {
+    expect(shown(planned({ ...S2, elevationFt, elevationKnownBy }), 'dialPsi')).toBe(psi)
+  })
+})
+
+describe('every alkali', () => {
+  test.each(['ash', 'calcium-hydroxide', 'sodium-hydroxide', 'baking-soda'] as const)(
+    '%s opens a jar plan only once its standing was read',
+    (alkali) => {
+      expect(planned({ ...S2, alkali, isStandingRead: false }).jars).toBeNull()
+      expect(planned({ ...S2, alkali, isStandingRead: true }).jars?.processMin).toBe(70)
+    },
+  )
+
+  test('calcium hydroxide at about 1 % of 9 lb is 40.8 g, with the range of commercial masa beside it', () => {
+    const plan = planned({ ...S2, alkali: 'calcium-hydroxide' })
+    expect(shown(plan, 'calciumHydroxideG')).toBe(40.8) // 4,082.3 g x 0.01
+    expect(planValue(plan, 'calciumHydroxideG')!.low).toBeCloseTo(20.4, 1)
+  })
+
+  test('sodium hydroxide and soda only as printed: 2 oz to 2 liquid qt, 2 Tbsp to 1', () => {
+    expect(shown(planned({ ...S2, alkali: 'sodium-hydroxide' }), 'sodiumHydroxideOz')).toBe(6)
+    expect(shown(planned({ ...S2, alkali: 'baking-soda' }), 'bakingSodaTbsp')).toBe(12)
+  })
+
+  test('an ash that was not burnt of clean wood alone, or not sifted, is named', () => {
+    const alkaliLot = { name: 'B', onlyCleanWood: false, sifted: false, judged: 'weak' } as const
+    const keys = planned({ ...S2, alkaliLot }).warnings.map(({ key }) => key)
+    expect(keys).toEqual(
+      expect.arrayContaining(['kettle:ash-unclean-wood', 'kettle:ash-not-ready', 'kettle:ash-judged-weak']),
+    )
+  })
+})
+
+describe('ears, measures and pots', () => {
+  test('70 lb of husked ears are 56 lb shelled: common practice, shelled by four in 1.4 h, 0.7 to 2.8', () => {
+    const plan = planned({
+      ...S2,
+      from: { kind: 'corn', form: 'ears', amount: { value: 70, unit: 'Lb' } },
+      shellersCount: 4,
+    })
+    expect(shown(plan, 'shelledLb')).toBe(56)
+    const hours = planValue(plan, 'shellingH')!
+    expect([shownValue(hours), hours.low, hours.high]).toEqual([1.4, 0.7, 2.8]) // 56 / (4 x 10), 20 and 5 lb an hour
+    expect(hours.basis).toBe('common-practice')
+  })
+
+  test.each([
+    [6, 'LiquidQt', 6],
+    [24, 'Cup', 6],
+    [1, 'Bu', 37.24], // 35.239 L over 0.94635 L
+    [10, 'DryQt', 11.64], // dry over liquid 1.1636
+    [5.678117676, 'L', 6],
+    [9, 'Lb', 6],
+    [4.08233133, 'Kg', 6],
+  ] as const)('%s %s is %s liquid qt of dry corn', (value, unit, liquidQt) => {
+    const plan = planned({ ...S2, from: { kind: 'corn', form: 'shelled', amount: { value, unit } } })
+    expect(shown(plan, 'dryCornLiquidQt')).toBe(liquidQt)
+  })
+
+  test('a bare quart is said to be taken as liquid', () => {
+    const amount = { value: 6, unit: 'LiquidQt', assumed: 'liquid' } as const
+    const plan = planned({ ...S2, from: { kind: 'corn', form: 'shelled', amount } })
+    expect(plan.reasons.map(({ key }) => key)).toContain('kettle:assumed-liquid')
+  })
+
+  test('two pots side by side halve the rounds, each within its two-thirds', () => {
+    const pots = [...S2.pots, { name: 'second', volumeLiquidQt: 16, material: 'enamel' } as const]
+    const { potLoads } = planned({ ...S2, pots }).kettle
+    expect(potLoads.map(({ round, potName, cornLiquidQt }) => [round, potName, cornLiquidQt])).toEqual([
+      [1, 'the big pot', 1.5],
+      [1, 'second', 1.5],
+      [2, 'the big pot', 1.5],
+      [2, 'second', 1.5],
+    ])
+    for (const { potName, startingVolumeLiquidQt } of potLoads) {
+      const { volumeLiquidQt } = pots.find(({ name }) => name === potName)!
+      expect(startingVolumeLiquidQt).toBeLessThanOrEqual((volumeLiquidQt * 2) / 3)
+    }
+  })
+})
+
+describe('other endings', () => {
+  test('the same hominy split over jars, bags, trays, flour, roast and tonight adds up', () => {
+    const endings = [
+      { ending: 'jars', shareFraction: 0.5 },
+      { ending: 'freezer', shareFraction: 0.2 },
+      { ending: 'dried', shareFraction: 0.1 },
+      { ending: 'flour', shareFraction: 0.1 },
+      { ending: 'roasted', shareFraction: 0.05 },
+      { ending: 'tonight', shareFraction: 0.05 },
+    ] as const
+    const plan = planned({ ...S2, endings })
+    const volumes = plan.endings.map(({ ending }) => planValue(plan, `${ending}HominyLiquidQt`)!.value)
+    expect(volumes.reduce((sum, each) => sum + each, 0) + planValue(plan, 'jars')!.value).toBeCloseTo(18, 9)
+    expect(shown(plan, 'jars')).toBe(9)
+    expect(shown(plan, 'freezerBags')).toBe(8) // 18 x 0.2 = 3.6 liquid qt in bags of 1/2
+    expect(shown(plan, 'flourLb')).toBe(0.8) // 0.9 lb x 0.87
+  })
+
+  test('without jars nothing of canners is asked or said', () => {
+    const plan = planned({
+      ...S2,
+      endings: [{ ending: 'freezer', shareFraction: 1 }],
+      isStandingRead: false,
+      canners: [],
+    })
+    expect([plan.jars, plan.jarsClosed]).toEqual([null, null])
+    expect(plan.warnings).toEqual([])
+  })
+})
+
+describe('stages', () => {
+  test('the printed pattern: hot and cold rinses, five 5-minute boils, a last cook of 30 to 45 min', () => {
+    const stages = planned({ ...S2, washPattern: 'printed' }).kettle.stages
+    expect(stages.map(({ kind }) => kind)).toEqual(expect.arrayContaining(['hot-rinse', 'cold-rinse']))
+    const boils = stages.find(({ kind }) => kind === 're-boil')!
+    expect([boils.timesCount, boils.lowMin, boils.highMin]).toEqual([5, 5, 5])
+    const last = stages.at(-1)!
+    expect([last.isHotPack, last.lowMin, last.highMin]).toEqual([true, 30, 45])
+  })
+
+  test('an edited list survives the book, and anything else is not taken for one', () => {
+    const edited = [
+      ...planned(S2).kettle.stages,
+      ownStage('bless', 'Say thanks', 'Everyone is there', { lowMin: 1, highMin: 2 }),
+    ]
+    expect(readStages(JSON.parse(JSON.stringify(edited)))).toEqual(edited)
+    for (const other of [undefined, [], 'stages', [{ id: 'x' }], [{ ...edited[0], lowMin: Number.NaN }]]) {
+      expect(readStages(other)).toBeNull()
+    }
+  })
+
+  test('an edited list without the last cook is no hot pack: the jar plan closes and says why', () => {
+    const stages = planned(S2).kettle.stages.filter(({ isHotPack }) => !isHotPack)
+    const plan = planned({ ...S2, stages })
+    expect(plan.jars).toBeNull()
+    expect(plan.warnings.map(({ key }) => key)).toEqual(
+      expect.arrayContaining(['kettle:not-hot-pack', 'guidance:needs-hot-pack']),
+    )
   })
 })
 

@@ -102,20 +102,13 @@ describe('a plan from the book', () => {
     expect(shown(plan(bySeed, { ...wish, amount: { value: 9, unit: 'Lb' } }), 'cleanCornLb')).toBe(7.5)
   })
 
-  test('a finished batch moves the hominy volume toward what it gave, with both numbers kept', () => {
+  /** A batch of 3 lb, 2 liquid qt dry, that gave eight quart jars, planned at a fill. */
+  function afterEightJars(fill: 'loose-to-headspace' | 'half') {
     const batchId = createId(clock, random)
-    const record = planRecord(plan())
-    const later = applyEntries(withSeed, [
-      author.write('batch-planned', {
-        batchId,
-        title: 'first',
-        inputs: null,
-        edition: record.edition,
-        codeVersion: record.codeVersion,
-        shown: record.shown,
-      }),
+    const { inputs, edition, codeVersion, shown: numbers } = planRecord(plan(withSeed, { ...wish, fill }))
+    return applyEntries(withSeed, [
+      author.write('batch-planned', { batchId, title: 'first', inputs, edition, codeVersion, shown: numbers }),
       author.write('lot-used', { lotId, massKg: 3 * 0.45359237, how: 'used-in-batch', batchId }),
-      // 8 quart jars, loosely filled, from 2 liquid qt of dry corn: 4 to 1
       author.write('food-put-up', {
         lotId: createId(clock, random),
         batchId,
@@ -125,11 +118,21 @@ describe('a plan from the book', () => {
         count: 8,
       }),
     ])
+  }
+
+  test('a finished batch moves the hominy volume toward what it gave, with both numbers kept', () => {
+    const later = afterEightJars('loose-to-headspace')
     const own = plan(later).input.hominyPerDryVolume!
-    expect(own.middle).toBeCloseTo((2 * 3 + 4) / 3, 9) // the book weighs two records
+    expect(own.middle).toBeCloseTo((2 * 3 + 4) / 3, 9) // 8 / 2 = 4 to 1; the book weighs two records
     expect(own.recordsCount).toBe(1)
     expect([own.low, own.high]).toEqual([2.2, 4])
     expect(plan(later).hominy.reasons[0]?.key).toBe('kettle:hominy-own-record')
+  })
+
+  test('the same eight jars, filled half, held half the hominy, whatever the next fill will be', () => {
+    const later = afterEightJars('half')
+    expect(plan(later).input.hominyPerDryVolume!.middle).toBeCloseTo((2 * 3 + 2) / 3, 9)
+    expect(plan(later, { ...wish, fill: 'half' }).input.hominyPerDryVolume!.middle).toBeCloseTo((2 * 3 + 2) / 3, 9)
   })
 
   test('water noted stage by stage becomes the account of the next plan', () => {

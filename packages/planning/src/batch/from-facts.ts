@@ -22,7 +22,7 @@ import type {
 } from './input.ts'
 import { HOMINY_PER_DRY_VOLUME } from './jars.ts'
 import { ownHominyRatio, ownShellingRate, ownTimings, ownWaterRecord } from './own-records.ts'
-import type { Stage } from './stages.ts'
+import { readStages } from './stages.ts'
 
 /** What the keeper says now; everything else is remembered or assumed, and can be changed. */
 export interface BatchWish {
@@ -89,7 +89,7 @@ export function batchInputFromFacts(facts: Facts, wish: BatchWish, seasonYear: n
   const jarSize = wish.jarSize ?? 'quart'
   const lbPerLiquidQt = kitchen?.shelledLbPerLiquidQt
   const shelling = ownShellingRate(facts)
-  const hominy = hominySpread(facts, fill ?? 'loose-to-headspace', lbPerLiquidQt)
+  const hominy = hominySpread(facts, kitchen?.jarFill ?? 'loose-to-headspace', lbPerLiquidQt)
   const water = ownWaterRecord(facts)
   const canners = Object.values(facts.canners).filter(
     ({ cannerId }) => !wish.cannerIds || wish.cannerIds.includes(cannerId),
@@ -133,7 +133,7 @@ export function batchInputFromFacts(facts: Facts, wish: BatchWish, seasonYear: n
         shellingLbPerH: shelling?.value,
         alkaliLot: alkaliLot && planAlkaliLot(alkaliLot, wish.cornLotId),
         washPattern: kitchen?.washPattern,
-        stages: kitchen?.stages as readonly Stage[] | undefined,
+        stages: readStages(kitchen?.stages) ?? undefined,
         waterRecord: water ?? undefined,
         hominyPerDryVolume: hominy?.spread,
         elevationFt: kitchen?.elevationM === undefined ? undefined : convert(kitchen.elevationM, 'M', 'Ft'),
@@ -210,12 +210,12 @@ function planAlkaliLot(lot: AlkaliLotFact, cornLotId: string | undefined): Alkal
 
 function hominySpread(
   facts: Facts,
-  fill: Fill,
+  habitFill: Fill,
   lbPerLiquidQt: number | undefined,
 ): { readonly spread: OwnSpread; readonly told: boolean } | null {
   const told = facts.kitchen?.hominyPerDryVolume
   if (told) return { spread: told, told: true }
-  const own = ownHominyRatio(facts, fill, lbPerLiquidQt)
+  const own = ownHominyRatio(facts, habitFill, lbPerLiquidQt)
   if (!own) return null
   return {
     told: false,

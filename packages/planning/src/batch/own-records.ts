@@ -10,19 +10,24 @@ import { type OwnRecord, shrinkToOwn } from '../shared/own-record.ts'
 import { HOMINY_LB_PER_LIQUID_QT, SHELLING_LB_PER_H } from './corn.ts'
 import type { CannerTimings, Fill, WaterRecord } from './input.ts'
 import { FILL_FRACTION, HOMINY_PER_DRY_VOLUME, JAR_LIQUID_QT } from './jars.ts'
+import { plannedInputs } from './planned-batch.ts'
 import { STAGE_KINDS, type Stage } from './stages.ts'
 
 const HOMINY_RATIO_LIMITS = { min: 1, max: 6 } as const
 
-/** Hominy per volume of dry corn over finished batches, shrunk toward the printed 3; null without a record. */
+/**
+ * Hominy per volume of dry corn over finished batches, shrunk toward the printed 3; null without a record.
+ * Jars count as full as their batch was planned, else as this kitchen fills by habit.
+ */
 export function ownHominyRatio(
   facts: Facts,
-  fill: Fill,
+  habitFill: Fill,
   lbPerLiquidQt: number = LB_PER_LIQUID_QT,
 ): (OwnRecord & { readonly lowest: number; readonly highest: number }) | null {
   const ratios = Object.values(facts.batches).flatMap((batch) => {
     const cornKg = batch.cornUsed.reduce((sum, { massKg }) => sum + massKg, 0)
     const lots = Object.values(facts.foodLots).filter((lot) => lot.batchId === batch.batchId)
+    const fill = plannedInputs(batch)?.fill ?? habitFill
     const volumes = lots.map((lot) => hominyLiquidQt(lot, fill))
     if (cornKg === 0 || lots.length === 0 || volumes.includes(null)) return []
     const hominy = volumes.reduce<number>((sum, volume) => sum + (volume ?? 0), 0)

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest'
 import { batchPlan } from './batch-plan.ts'
 import type { BatchPlanInput } from './input.ts'
 import { planValue } from './plan.ts'
-import { batchPlannedBody, type PlannedInputs, plannedInputs, planOfBatch } from './planned-batch.ts'
+import { batchPlannedBody, cornTakenKg, type PlannedDay, plannedInputs, planOfBatch } from './planned-batch.ts'
 
 /** S2, in part (scenarios: invented). */
 const INPUT: BatchPlanInput = {
@@ -56,4 +56,23 @@ test('inputs of another shape give no plan instead of a wrong one', () => {
   for (const inputs of [null, {}, { endings: [], pots: [] }, { endings: [], pots: [], canners: [] }]) {
     expect(planOfBatch({ plan: { ...plan, inputs } })).toBeNull()
   }
+})
+
+test('a batch takes from its lot what was named, or what the jars wanted ask for', () => {
+  const taken = (input: BatchPlanInput) => {
+    const plan = batchPlan(input)
+    if (plan.kind !== 'planned') throw new Error('the plan was refused')
+    return cornTakenKg(plan)
+  }
+  expect(taken(INPUT)).toBeCloseTo(4.0823, 4) // 9 lb
+  const from = { kind: 'corn', form: 'shelled', amount: { value: 6, unit: 'LiquidQt' } } as const
+  expect(taken({ ...INPUT, from })).toBeCloseTo(4.0823, 4) // 6 liquid qt at 1.5 lb
+  const jars: BatchPlanInput = {
+    ...INPUT,
+    from: { kind: 'jars', jarCount: 96 },
+    jarSize: 'pint',
+    endings: [{ ending: 'jars', shareFraction: 1 }],
+    sortedOutDryFraction: 0.1,
+  }
+  expect(taken(jars)).toBeCloseTo(12.096, 3) // S6: 24.0 lb / 0.9 = 26.667 lb
 })

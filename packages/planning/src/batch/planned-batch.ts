@@ -3,7 +3,8 @@
  * Leaves out: the plan itself (batch-plan.ts) and the day by clock (day/).
  */
 import type { BatchFact, BodyOf } from '@crib/journal'
-import type { Json } from '@crib/science'
+import { convert, type Json } from '@crib/science'
+import { shelledLb } from '../shared/corn-measure.ts'
 import { batchPlan } from './batch-plan.ts'
 import type { BatchPlanInput } from './input.ts'
 import type { BatchOutcome, BatchPlan } from './plan.ts'
@@ -33,12 +34,10 @@ export interface BatchToPlan {
   readonly title: string
   readonly plan: BatchPlan
   readonly beside: Pick<PlannedInputs, 'day' | 'cornLotId' | 'alkaliLotId' | 'cannerIds'>
-  /** Corn the batch takes from its lot. [kg] */
-  readonly cornKg?: number
 }
 
 /** The body of a `batch-planned` entry: inputs, edition, code version, and every number as it was shown. */
-export function batchPlannedBody({ batchId, title, plan, beside, cornKg }: BatchToPlan): BodyOf<'batch-planned'> {
+export function batchPlannedBody({ batchId, title, plan, beside }: BatchToPlan): BodyOf<'batch-planned'> {
   const { inputs, ...record } = planRecord(plan)
   const { cornLotId } = beside
   return {
@@ -47,8 +46,15 @@ export function batchPlannedBody({ batchId, title, plan, beside, cornKg }: Batch
     ...record,
     // Through text once, so that what is absent is absent in the book as well.
     inputs: JSON.parse(JSON.stringify({ ...(inputs as object), ...beside })) as Json,
-    ...(cornLotId !== undefined && cornKg !== undefined && { corn: [{ lotId: cornLotId, massKg: cornKg }] }),
+    ...(cornLotId !== undefined && { corn: [{ lotId: cornLotId, massKg: cornTakenKg(plan) }] }),
   }
+}
+
+/** Corn the batch takes from its lot, before anything is sorted out of it. [kg] */
+export function cornTakenKg(plan: Pick<BatchPlan, 'input' | 'values'>): number {
+  const { from, lbPerLiquidQt } = plan.input
+  if (from.kind === 'corn') return convert(shelledLb(from.amount, lbPerLiquidQt), 'Lb', 'Kg')
+  return convert(plan.values.find(({ id }) => id === 'cornToShellLb')?.value ?? 0, 'Lb', 'Kg')
 }
 
 /** What a batch was planned from; null where its entry was written by something that kept other inputs. */

@@ -214,3 +214,31 @@ export function stageQuestions(stages: readonly Stage[], hasJars: boolean): read
   if (new Set(stages.map((each) => each.id)).size < stages.length) questions.push(say('kettle:stage-twice'))
   return questions
 }
+
+/** An edited list as it was kept in the book; null when it is not one, so that the built-in pattern is used. */
+export function readStages(kept: unknown): readonly Stage[] | null {
+  return Array.isArray(kept) && kept.length > 0 && kept.every(isStage) ? kept : null
+}
+
+function isStage(kept: unknown): kept is Stage {
+  if (typeof kept !== 'object' || kept === null) return false
+  const stage = kept as { readonly [K in keyof Stage]?: unknown }
+  const isMin = (value: unknown) => typeof value === 'number' && value >= 0 && value <= 1440
+  const isSentence = (value: unknown) => typeof (value as { key?: unknown } | null)?.key === 'string'
+  return (
+    typeof stage.id === 'string' &&
+    STAGE_KINDS.some((kind) => kind === stage.kind) &&
+    isSentence(stage.title) &&
+    isSentence(stage.lookFor) &&
+    Number.isInteger(stage.timesCount) &&
+    isMin(stage.lowMin) &&
+    isMin(stage.highMin) &&
+    isMin(stage.heatUpMin) &&
+    typeof stage.waterToCornRatio === 'number' &&
+    stage.waterToCornRatio >= 0 &&
+    typeof stage.needsHands === 'boolean' &&
+    ['in-its-water', 'hot-or-chilled', 'not'].includes(stage.waits as string) &&
+    typeof stage.isHotPack === 'boolean' &&
+    Array.isArray(stage.cautionMoments)
+  )
+}
