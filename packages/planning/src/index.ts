@@ -51,6 +51,7 @@ export {
   planOfBatch,
 } from './batch/planned-batch.ts'
 export { POT_FILL_LIMIT_FRACTION, type PotLoad, WATER_TO_CORN_RATIO } from './batch/pots.ts'
+export { type RubReading, type RubTest, rubTest } from './batch/rub-test.ts'
 export { sharesOfParts } from './batch/shares.ts'
 export {
   alkaliBoilRangeMin,
@@ -76,7 +77,7 @@ export { type CardWish, cardOfCanner, WEIGHTS_LB } from './canner/card-of-canner
 export { confirmHold, type HoldConfirmed } from './canner/confirm-hold.ts'
 export { type Dial, type DialTest, dialOf } from './canner/dial.ts'
 export type { GaugeCard } from './canner/gauge-card.ts'
-export { type LoadCodeParts, loadCode } from './canner/load-code.ts'
+export { cannerLetter, type LoadCodeParts, loadCode } from './canner/load-code.ts'
 export {
   type CannerShare,
   type Load,

@@ -12,8 +12,6 @@ import { ASH_PARTS_PER_10_CORN, LIME_FRACTION } from './alkali.ts'
 /** One measured step of ash, and when to rub again.  common practice, no source */
 export const ASH_STEP_CUPS = 0.5
 export const RUB_AGAIN_MIN = 15
-/** Kernels in a rub test.  common practice, no source */
-export const RUB_TEST_KERNELS = 20
 
 export interface WeakAshInput {
   readonly lotName: string
