@@ -12,6 +12,7 @@ import {
   foldFacts,
   type JournalStore,
   type Kind,
+  NO_FACTS,
   type StoredEntry,
 } from '@crib/journal'
 import { defaultBookFile, openSqliteStore } from '@crib/journal/sqlite'
@@ -93,6 +94,17 @@ export function withOpenBook<Result>(
     return use({ file, store, kitchenId, entries, facts, words: wordsOf(facts), ...writing })
   }
   return withStore(flags, terminal, useStore, options)
+}
+
+/** The facts of the book, or none where there is no book yet: enough to plan from what is typed. */
+export function withFacts<Result>(
+  flags: BookFlags,
+  terminal: Terminal,
+  use: (book: Pick<OpenBook, 'facts' | 'words'>) => Promise<Result>,
+): Promise<Result> {
+  if (existsSync(bookFile(flags, terminal))) return withOpenBook(flags, terminal, use)
+  if (flags.book !== undefined) throw badInput('terminal:no-book-yet', { file: flags.book })
+  return use({ facts: NO_FACTS, words: createWords() })
 }
 
 export async function readAll(store: JournalStore, kitchenId: string): Promise<StoredEntry[]> {

@@ -6,11 +6,13 @@ import { EXIT, type ExitCode, failureOf } from './exit-codes.ts'
 import type { Terminal } from './terminal.ts'
 import type { Door } from './verb.ts'
 import { addBook } from './verbs/book.ts'
+import { addCard } from './verbs/card.ts'
 import { addDemo } from './verbs/demo.ts'
 import { addNote } from './verbs/note.ts'
 import { addReckon } from './verbs/reckon.ts'
+import { addRun } from './verbs/run.ts'
 
-const VERBS = [addReckon, addNote, addBook, addDemo]
+const VERBS = [addReckon, addNote, addBook, addCard, addRun, addDemo]
 
 /** Runs one command line. Never throws and never ends the process; the code it gives is the process's to end with. */
 export async function runCrib(args: readonly string[], terminal: Terminal): Promise<ExitCode> {

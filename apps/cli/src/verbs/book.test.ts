@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { createTestingTerminal, type TestingTerminal } from '../testing-terminal.ts'
+import { createTestingTerminal, type TestingTerminal } from '../../testing/testing-terminal.ts'
 
 let terminal: TestingTerminal
 beforeEach(async () => {

@@ -1,5 +1,5 @@
 import { afterAll, expect, test } from 'vitest'
-import { createTestingTerminal } from '../testing-terminal.ts'
+import { createTestingTerminal } from '../../testing/testing-terminal.ts'
 
 const terminal = createTestingTerminal('2026-11-03T09:00:00Z')
 afterAll(() => terminal.remove())

@@ -2,8 +2,8 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { runCrib } from './run.ts'
-import type { Terminal } from './terminal.ts'
+import { runCrib } from '../src/run.ts'
+import type { Terminal } from '../src/terminal.ts'
 
 export interface Said {
   readonly exitCode: number

@@ -1,0 +1,71 @@
+/** One event of a canner load as typed: its word and, where it has one, its value. */
+import { checkBody, KINDS, type RunEvent } from '@crib/journal'
+import type { Json } from '@crib/science'
+import { BadInput, badInput } from './exit-codes.ts'
+import { readBody, type SchemaShape } from './read-body.ts'
+import { refusalSentence } from './refusals.ts'
+
+/** What the value after the word means; an event that is not here takes none. */
+const VALUE_OF: Partial<Record<RunEvent['type'], string>> = {
+  'canner-loaded': 'waterIn',
+  reading: 'psi',
+  dipped: 'psi',
+  'over-pressure': 'psi',
+  abandoned: 'why',
+  'forced-cooling': 'how',
+}
+
+const SEALS = /^(\d+)\s*\/\s*(\d+)$/
+
+/** Words a person may say, in the order of the work. */
+export const EVENT_WORDS = [
+  'canner-loaded',
+  'lid-seated',
+  'steam-steady',
+  'vent-closed',
+  'vent-opened',
+  'at-pressure',
+  'reading',
+  'dipped',
+  'regained',
+  'over-pressure',
+  'relief-plug-blown',
+  'boiled-dry',
+  'fuel-out',
+  'abandoned',
+  'heat-off',
+  'forced-cooling',
+  'zero',
+  'weight-off',
+  'lid-off',
+  'jars-out',
+  'seal-seen',
+] as const satisfies readonly RunEvent['type'][]
+
+/**
+ * The event that `word` and `value` say: `reading 11.5`, `seal-seen 6/1` (held / not held), `canner-loaded '2 in'`.
+ *
+ * @throws {BadInput} on a word that is none, or a value the event does not take.
+ */
+export function readEvent(word: string, value: string | undefined, runId: string): RunEvent {
+  if (!(EVENT_WORDS as readonly string[]).includes(word)) {
+    throw badInput('terminal:no-such-event', { given: word, known: EVENT_WORDS.join(', ') })
+  }
+  const typed = { type: word, ...readValue(word as RunEvent['type'], value) }
+  const body = readBody(KINDS['run-event'].schema as unknown as SchemaShape, { runId, event: typed }, () => null)
+  const checked = checkBody('run-event', body)
+  if (!checked.ok) throw new BadInput(...checked.refusals.map(refusalSentence))
+  return checked.body.event as RunEvent
+}
+
+function readValue(word: RunEvent['type'], value: string | undefined): { [name: string]: Json } {
+  if (word === 'seal-seen') {
+    const match = SEALS.exec(value?.trim() ?? '')
+    if (!match) throw badInput('terminal:seals-how', { given: value ?? '' })
+    return { sealedCount: Number(match[1]), unsealedCount: Number(match[2]) }
+  }
+  if (value === undefined || value.trim() === '') return {}
+  const name = VALUE_OF[word]
+  if (name === undefined) throw badInput('terminal:event-without-value', { word, given: value })
+  return { [name]: value.trim() }
+}

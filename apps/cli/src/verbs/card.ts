@@ -1,0 +1,46 @@
+/** `crib card`: the one number to hold on each canner here, its reasons, and where the process stands. */
+import { GUIDANCE_EDITION } from '@crib/guidance'
+import { isStandingRead, standingFood } from '@crib/planning'
+import { type BookFlags, withFacts, withOpenBook } from '../book.ts'
+import { cardLines } from '../card-lines.ts'
+import { type CardFlags, cardsOfBook, readAlkali, withCardFlags } from '../card-of-book.ts'
+import { dateOf } from '../clock-times.ts'
+import { EXIT } from '../exit-codes.ts'
+import { type AddVerb, printJson, verb, withBook } from '../verb.ts'
+import { noteDown } from './note.ts'
+
+interface CardVerbFlags extends BookFlags, CardFlags {
+  readonly read?: true
+}
+
+export const addCard: AddVerb = (program, door) => {
+  const { terminal, words, end } = door
+  withCardFlags(withBook(verb(program, door, 'card [canner]', 'terminal:about-card'), door), door)
+    .option('--read', words.say('terminal:flag-read'))
+    .action(async (name: string | undefined, flags: CardVerbFlags) => {
+      const today = dateOf(terminal.now(), terminal.zone)
+      if (flags.read) await readStanding(flags, today)
+      await withFacts(flags, terminal, async ({ facts, words: own }) => {
+        const cards = cardsOfBook(facts, name, flags, today)
+        if (cards.some(({ outcome }) => outcome.kind === 'refused')) end(EXIT.refused)
+        if (flags.json)
+          return printJson(
+            door,
+            cards.map(({ name: canner, outcome }) => ({ canner, ...outcome })),
+          )
+        terminal.out(cards.map((card) => cardLines(card, own, terminal.columns).join('\n')).join('\n\n'))
+      })
+    })
+
+  /** Asked once a season and edition; after it the minutes are shown. */
+  function readStanding(flags: CardVerbFlags, today: string): Promise<void> {
+    const alkali = readAlkali(flags.alkali)
+    const seasonYear = Number(today.slice(0, 4))
+    return withOpenBook(flags, terminal, async (book) => {
+      if (isStandingRead(book.facts, alkali, seasonYear)) return
+      const body = { readingId: book.newId(), seasonYear, edition: GUIDANCE_EDITION, food: standingFood(alkali) }
+      await noteDown(book, 'standing-read', body)
+      if (!flags.json) terminal.out(words.say('terminal:standing-noted', { season: String(seasonYear) }))
+    })
+  }
+}
