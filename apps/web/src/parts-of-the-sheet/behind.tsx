@@ -1,6 +1,7 @@
 /**
  * Behind: one tap shows what stands behind a number: basis, sources, what went in, edition.
  * Props: reckoned, label (which number, for a screen reader).
+ * BehindBody: the same without the tap, for a line that opens by itself. Props: reckoned.
  * SourceLine: a source by its key, in words. Props: sourceKey.
  */
 import type { Json, Reckoned, Unit } from '@crib/science'
@@ -13,38 +14,43 @@ import { useWords } from '../words.tsx'
 export function Behind({ reckoned, label }: { readonly reckoned: Reckoned; readonly label: string }) {
   const { say } = useWords()
   const [open, setOpen] = useState(false)
-  const inputs = Object.entries(reckoned.inputs)
   return (
     <details className="behind" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
         {say('shell:behind')}
         <span className="only-read-aloud">: {label}</span>
       </summary>
-      {open && (
-        <div className="behind-body">
-          <p>{say(`common:basis-${reckoned.basis}` satisfies MessageKey)}</p>
-          {reckoned.sourceKeys.map((key) => (
-            <SourceLine key={key} sourceKey={key} />
-          ))}
-          {inputs.length > 0 && (
-            <dl className="facts">
-              {inputs.map(([name, value]) => {
-                const { words, text } = inputText(name, value)
-                return (
-                  <div key={name} style={{ display: 'contents' }}>
-                    <dt>{words}</dt>
-                    <dd>{text}</dd>
-                  </div>
-                )
-              })}
-            </dl>
-          )}
-          <p className="source-line">
-            {say('shell:edition', { edition: reckoned.edition, codeVersion: reckoned.codeVersion })}
-          </p>
-        </div>
-      )}
+      {open && <BehindBody reckoned={reckoned} />}
     </details>
+  )
+}
+
+export function BehindBody({ reckoned }: { readonly reckoned: Reckoned }) {
+  const { say } = useWords()
+  const inputs = Object.entries(reckoned.inputs)
+  return (
+    <div className="behind-body">
+      <p>{say(`common:basis-${reckoned.basis}` satisfies MessageKey)}</p>
+      {reckoned.sourceKeys.map((key) => (
+        <SourceLine key={key} sourceKey={key} />
+      ))}
+      {inputs.length > 0 && (
+        <dl className="facts">
+          {inputs.map(([name, value]) => {
+            const { words, text } = inputText(name, value)
+            return (
+              <div key={name} style={{ display: 'contents' }}>
+                <dt>{words}</dt>
+                <dd>{text}</dd>
+              </div>
+            )
+          })}
+        </dl>
+      )}
+      <p className="source-line">
+        {say('shell:edition', { edition: reckoned.edition, codeVersion: reckoned.codeVersion })}
+      </p>
+    </div>
   )
 }
 

@@ -1,6 +1,6 @@
 /** Everything a screen is made of, one door. The props stand at the top of each file. */
 export { ButtonRow, NextAction, SideAction } from './actions.tsx'
-export { Behind, SourceLine } from './behind.tsx'
+export { Behind, BehindBody, SourceLine } from './behind.tsx'
 export { Amount, BigNumber, NumberRow } from './big-number.tsx'
 export { FieldError } from './field-error.tsx'
 export {

@@ -4,13 +4,13 @@ import type { Calc, Fields } from '@crib/science'
 import type { Words } from '@crib/wording'
 import { useEffect, useMemo, useRef, useState } from 'react'
 import {
+  ButtonRow,
   FieldError,
   MarginNote,
   NextAction,
   Passage,
   Sheet,
   SideAction,
-  SourceLine,
 } from '../../parts-of-the-sheet/index.ts'
 import { usePreferences } from '../../preferences.tsx'
 import { useWords } from '../../words.tsx'
@@ -18,7 +18,7 @@ import { FieldsOf } from './fields-of.tsx'
 import { FormContext, type FormOf, fieldId } from './form-of.tsx'
 import { HandOn } from './hand-on.tsx'
 import { fromHash, toHash } from './link.ts'
-import { AsJson, Outcome } from './outcome.tsx'
+import { AsJson, Outcome, Sources } from './outcome.tsx'
 import { isTyped, type Path, pathText, settle, type Typed, valueAt, withValueAt } from './typed.ts'
 
 interface Opened {
@@ -89,7 +89,12 @@ export function Bench({ calc }: { readonly calc: Calc }) {
       <FormContext value={form}>
         <Passage
           title={say('workbench:inputs')}
-          margin={<MarginNote>{say(opened.from === 'link' ? 'workbench:linked' : 'workbench:example')}</MarginNote>}
+          margin={
+            <>
+              <MarginNote>{say(opened.from === 'link' ? 'workbench:linked' : 'workbench:example')}</MarginNote>
+              <MarginNote>{say('workbench:own-unit')}</MarginNote>
+            </>
+          }
         >
           {opened.from === 'broken-link' && <FieldError>{say('workbench:broken-link')}</FieldError>}
           <form
@@ -119,11 +124,15 @@ export function Bench({ calc }: { readonly calc: Calc }) {
           </Passage>
         </div>
       </FormContext>
+      <Passage title={say('workbench:sources')}>
+        <Sources reckoning={answer} cited={calc.sourceKeys} />
+      </Passage>
       <Passage title={say('workbench:hand-on')}>
         <HandOn hash={toHash(settled)} />
         {answer && <AsJson reckoning={answer} />}
-        {answer?.kind !== 'reckoned' && calc.sourceKeys.map((key) => <SourceLine key={key} sourceKey={key} />)}
-        <SideAction href="/workbench">{say('workbench:back')}</SideAction>
+        <ButtonRow>
+          <SideAction href="/workbench">{say('workbench:back')}</SideAction>
+        </ButtonRow>
       </Passage>
     </Sheet>
   )

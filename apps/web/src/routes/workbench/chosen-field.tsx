@@ -27,7 +27,9 @@ export function ChosenField({ field, path }: { readonly field: ChosenFieldSchema
   const choose = (option: string) =>
     set(path, option === LEFT_OUT ? undefined : field.kind === 'flag' ? option === 'true' : option)
 
-  if (options.length <= TAGS_AT_MOST) {
+  // In a row of a table there is room for a list only.
+  const isInRow = path.some((step) => typeof step === 'number')
+  if (options.length <= (isInRow ? 0 : TAGS_AT_MOST)) {
     return (
       <div id={id} tabIndex={-1}>
         <ChoiceTags legend={field.label} options={options} value={value} onValue={choose} />

@@ -2,7 +2,7 @@
 import type { Reckoning, WordedValue } from '@crib/catalogue'
 import type { MessageKey } from '@crib/wording'
 import { useState } from 'react'
-import { Behind, Caution, Reasons, Refusal, SourceLine } from '../../parts-of-the-sheet/index.ts'
+import { BehindBody, Caution, Reasons, Refusal, SourceLine } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { fieldId } from './form-of.tsx'
 
@@ -15,13 +15,13 @@ export function Outcome({ reckoning }: { readonly reckoning: Reckoning }) {
           {reckoning.warnings.map((warning) => (
             <Caution key={warning.text}>{warning.text}</Caution>
           ))}
-          <dl className="bench-values">
+          {reckoning.values.length > 0 && <p className="field-hint">{say('workbench:tap-behind')}</p>}
+          <ul className="bench-values">
             {reckoning.values.map((value) => (
               <OneValue key={value.id} value={value} />
             ))}
-          </dl>
+          </ul>
           <Reasons sentences={once(reckoning.reasons)} title={say('workbench:reasons')} />
-          <Sources values={reckoning.values} />
         </>
       )
     case 'refused':
@@ -67,38 +67,46 @@ function FaultLink({ field, children }: { readonly field: string; readonly child
 
 function OneValue({ value }: { readonly value: WordedValue }) {
   const { say } = useWords()
+  const [open, setOpen] = useState(false)
   return (
-    <div className="bench-value">
-      <dt>{value.label}:</dt>
-      <dd className="bench-figure">{value.text}</dd>
-      <dd className="bench-basis">{say(`common:basis-${value.basis}` satisfies MessageKey)}</dd>
-      <dd>
-        <Behind reckoned={value} label={value.label} />
-      </dd>
-    </div>
+    <li>
+      <details className="bench-value" onToggle={(event) => setOpen(event.currentTarget.open)}>
+        <summary>
+          <span className="bench-label">{value.label}: </span>
+          <span className="bench-figure">{value.text} </span>
+          <span className="bench-basis">{say(`common:basis-${value.basis}` satisfies MessageKey)}</span>
+        </summary>
+        {open && <BehindBody reckoned={value} />}
+      </details>
+    </li>
   )
 }
 
-function Sources({ values }: { readonly values: readonly WordedValue[] }) {
+/** The works cited, by what came out, or by the calculation when no number did; and the edition the numbers stand on. */
+export function Sources({
+  reckoning,
+  cited,
+}: {
+  readonly reckoning: Reckoning | null
+  readonly cited: readonly string[]
+}) {
   const { say } = useWords()
-  const keys = [...new Set(values.flatMap(({ sourceKeys }) => sourceKeys))]
-  const editions = [...new Set(values.map(({ edition, codeVersion }) => `${edition} ${codeVersion}`))]
-  if (values.length === 0) return null
+  const values = reckoning?.kind === 'reckoned' ? reckoning.values : []
+  const keys = values.length > 0 ? [...new Set(values.flatMap(({ sourceKeys }) => sourceKeys))] : cited
+  const editions = new Map(
+    values.map(({ edition, codeVersion }) => [`${edition} ${codeVersion}`, { edition, codeVersion }]),
+  )
   return (
-    <div className="bench-sources">
-      {keys.length > 0 && <h3>{say('workbench:sources')}</h3>}
+    <>
       {keys.map((key) => (
         <SourceLine key={key} sourceKey={key} />
       ))}
-      {editions.map((both) => {
-        const [edition = '', version = ''] = both.split(' ')
-        return (
-          <p className="source-line" key={both}>
-            {say('workbench:edition', { edition, version })}
-          </p>
-        )
-      })}
-    </div>
+      {[...editions].map(([both, { edition, codeVersion }]) => (
+        <p className="source-line" key={both}>
+          {say('workbench:edition', { edition, version: codeVersion })}
+        </p>
+      ))}
+    </>
   )
 }
 
