@@ -32,6 +32,16 @@ export type {
 } from './batch/input.ts'
 export { FILL_FRACTION, HOMINY_PER_DRY_VOLUME, JAR_LIQUID_QT, jarCapacity } from './batch/jars.ts'
 export {
+  doseInEntry,
+  type PotSeen,
+  type PotWalk,
+  potCornLiquidQt,
+  potDose,
+  potWalk,
+  type RubSeen,
+  type WalkStep,
+} from './batch/kettle-walk.ts'
+export {
   type BatchOutcome,
   type BatchPlan,
   type BatchRefusal,
@@ -51,6 +61,15 @@ export {
   planOfBatch,
 } from './batch/planned-batch.ts'
 export { POT_FILL_LIMIT_FRACTION, type PotLoad, WATER_TO_CORN_RATIO } from './batch/pots.ts'
+export {
+  asksForAshAdvice,
+  type FirstLook,
+  firstLook,
+  RUB_TEST_KERNELS,
+  type RubWord,
+  rubAgainAtMs,
+  rubWord,
+} from './batch/rub.ts'
 export { type RubReading, type RubTest, rubTest } from './batch/rub-test.ts'
 export { sharesOfParts } from './batch/shares.ts'
 export {
@@ -64,6 +83,7 @@ export {
   type WashPattern,
 } from './batch/stages.ts'
 export type { StageWater } from './batch/water.ts'
+export { nextKettleCode, nextLoadCode, type RunToBegin, runBegunBody, runSetupOf } from './canner/begin-run.ts'
 export { CANNER_CALCS } from './canner/calcs.ts'
 export {
   type CannerCard,
@@ -74,6 +94,7 @@ export {
   type JarConditions,
 } from './canner/card.ts'
 export { type CardWish, cardOfCanner, WEIGHTS_LB } from './canner/card-of-canner.ts'
+export { dayOfInstant, instantOnDay, lastInstantOfClock, logInstants } from './canner/clock-instants.ts'
 export { confirmHold, type HoldConfirmed } from './canner/confirm-hold.ts'
 export { type Dial, type DialTest, dialOf } from './canner/dial.ts'
 export type { GaugeCard } from './canner/gauge-card.ts'
