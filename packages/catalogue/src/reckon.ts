@@ -79,13 +79,17 @@ function worded(calc: Calc, result: CalcResult, words: Words): Reckoning {
   }
 }
 
-/** An output that repeats per row is listed once with its last part: `604 m:dialCardPsi` takes the label of `dialCardPsi`. */
+/**
+ * An output that repeats per row joins the row and the output's own name with colons, in either order:
+ * `604 m:dialCardPsi` and `load:A.1` take the labels of `dialCardPsi` and `load`.
+ */
 function labelOf(calc: Calc, valueId: string): string {
-  const output = calc.outputs[valueId]
-  if (output) return output.label
   const parts = valueId.split(':')
-  const kind = calc.outputs[parts.at(-1) ?? '']
-  return kind ? `${parts.slice(0, -1).join(', ')}: ${kind.label}` : valueId
+  const name = valueId in calc.outputs ? valueId : parts.find((part) => part in calc.outputs)
+  const output = name === undefined ? undefined : calc.outputs[name]
+  if (!output) throw new RangeError(`${calc.id} gave ${valueId}, which its outputs do not list`)
+  const row = parts.filter((part) => part !== name).join(', ')
+  return row === '' || name === valueId ? output.label : `${row}: ${output.label}`
 }
 
 /** Every message key a door itself may word, so that the compiler checks them here. */
