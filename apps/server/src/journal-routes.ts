@@ -5,7 +5,9 @@ import { HTTPException } from 'hono/http-exception'
 import * as v from 'valibot'
 
 /** The shape of the exchange only: the store itself checks every hash, body and chain. */
-const pushed = v.object({ entries: v.array(v.looseObject({ envelope: v.looseObject({ id: v.string() }), hash: v.string() })) })
+const pushed = v.object({
+  entries: v.array(v.looseObject({ envelope: v.looseObject({ id: v.string() }), hash: v.string() })),
+})
 const pulled = v.object({
   kitchen: v.string(),
   after: v.optional(v.string()),
