@@ -4,7 +4,17 @@ import { VitePWA } from 'vite-plugin-pwa'
 
 export default defineConfig({
   root: import.meta.dirname,
-  build: { outDir: 'dist', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0, manifest: true },
+  build: {
+    outDir: 'dist',
+    emptyOutDir: true,
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    manifest: true,
+    rolldownOptions: {
+      // Our packages only define things: what a screen does not use need not travel with it.
+      treeshake: { moduleSideEffects: [{ test: /\/packages\/[a-z]+\/src\//, sideEffects: false }] },
+    },
+  },
   server: { proxy: { '/api': 'http://127.0.0.1:7440' } },
   plugins: [
     react(),

@@ -11,7 +11,7 @@ import { describe, expect, test } from 'vitest'
 import { type RunningServer, startServer } from '../../server/src/index.ts'
 
 const ROOT = join(import.meta.dirname, '../../..')
-export const WEB_DIST = join(ROOT, 'apps/web/dist')
+const WEB_DIST = join(ROOT, 'apps/web/dist')
 
 const ARGS = [
   '--no-sandbox',
@@ -55,7 +55,12 @@ export async function launchChromium(...more: string[]): Promise<Browser> {
 /** Builds the screens when anything they are made of has changed. */
 export function buildScreens(): void {
   const script = `import(${JSON.stringify(join(ROOT, 'scripts/house.mjs'))}).then((house) => house.ensureWebBuilt())`
-  execFileSync(process.execPath, ['-e', script], { cwd: ROOT, stdio: 'inherit' })
+  // The test runner's own NODE_ENV would build the screens for development.
+  execFileSync(process.execPath, ['-e', script], {
+    cwd: ROOT,
+    stdio: 'inherit',
+    env: { ...process.env, NODE_ENV: 'production' },
+  })
 }
 
 export interface House {

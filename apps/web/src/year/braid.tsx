@@ -7,7 +7,7 @@ import { weight } from '../records/corn-lots.tsx'
 import { useWords } from '../words.tsx'
 import type { BalanceOfYear, Strand } from './balance-of-year.ts'
 
-/** Drawing units are sixteenths of a rem, so that the braid grows with the words beside it. */
+/** Drawing units are sixteenths of a rem, so that the braid grows with the words, and gives way on a narrow page. */
 const TRUNK = 112
 const REACH = 150
 const DROP = 20
@@ -22,7 +22,7 @@ export function Braid({ balance }: { readonly balance: BalanceOfYear }) {
   return (
     <div className="braid">
       <KernelPattern />
-      <div className="braid-top" style={{ paddingLeft: rem(REACH + 12) }}>
+      <div className="braid-top" style={{ paddingLeft: units(REACH + 12) }}>
         <Trunk width={TRUNK} />
         <p className="braid-name">{say('shell:strand-brought-in')}</p>
         <p className="braid-weight">{weight(broughtInKg)}</p>
@@ -34,7 +34,7 @@ export function Braid({ balance }: { readonly balance: BalanceOfYear }) {
           remaining = Math.max(before - width, 0)
           const isLast = index === strands.length - 1
           return (
-            <li key={strand.id} style={{ paddingLeft: rem(REACH + 12) }}>
+            <li key={strand.id} style={{ paddingLeft: units(REACH + 12) }}>
               {isLast ? (
                 <Hanging width={before} />
               ) : (
@@ -62,14 +62,14 @@ function shareText({ massKg }: Strand, broughtInKg: number): string {
   return broughtInKg > 0 ? `${formatNumber((100 * massKg) / broughtInKg, 1)} %` : ''
 }
 
-function rem(units: number): string {
-  return `${units / 16}rem`
+function units(count: number): string {
+  return `calc(${count} * var(--unit))`
 }
 
 function Trunk({ width }: { readonly width: number }) {
   if (width <= 0) return null
   return (
-    <svg className="braid-trunk" style={{ width: rem(width) }} aria-hidden="true" focusable="false">
+    <svg className="braid-trunk" style={{ width: units(width) }} aria-hidden="true" focusable="false">
       <rect width="100%" height="100%" className="braid-corn" />
       <rect width="100%" height="100%" fill="url(#kernels)" />
     </svg>
@@ -85,7 +85,7 @@ function Hanging({ width }: { readonly width: number }) {
     <svg
       className="braid-split"
       viewBox={`0 0 ${width} ${height}`}
-      style={{ width: rem(width), height: rem(height) }}
+      style={{ width: units(width), height: units(height) }}
       aria-hidden="true"
       focusable="false"
     >
@@ -104,7 +104,7 @@ function Split({ from, width, isGap }: { readonly from: number; readonly width: 
     <svg
       className="braid-split"
       viewBox={`0 0 ${REACH} ${low + 2}`}
-      style={{ width: rem(REACH), height: rem(low + 2) }}
+      style={{ width: units(REACH), height: units(low + 2) }}
       aria-hidden="true"
       focusable="false"
     >

@@ -1,0 +1,134 @@
+/** Invented books in the middle of something, handed to the house server as another device of the kitchen would. */
+import { type BodyOf, createAuthor, createId, type Kind, type StoredEntry } from '@crib/journal'
+import type { Page } from 'playwright-core'
+import type { House } from './harness.ts'
+
+const RANDOM = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
+const CLOCK = { now: () => Date.now() }
+const FT_M = 0.3048
+const LB_KG = 0.45359237
+const LIQUID_QT_L = 0.946352946
+
+export interface ToldBook {
+  readonly kitchenId: string
+  readonly batchId: string
+  readonly runId: string
+  readonly cannerId: string
+}
+
+interface Teller {
+  readonly book: ToldBook
+  tell<K extends Kind>(kind: K, body: BodyOf<K>, minutesAgo?: number): void
+}
+
+async function tellBook(house: House, story: (teller: Teller) => void): Promise<ToldBook> {
+  const newId = () => createId(CLOCK, RANDOM)
+  const book = { kitchenId: newId(), batchId: newId(), runId: newId(), cannerId: newId() }
+  const author = createAuthor({
+    ...{ kitchenId: book.kitchenId, deviceId: newId(), personId: newId(), head: null },
+    ...{ clock: CLOCK, random: RANDOM, zone: 'America/Toronto' },
+  })
+  const entries: StoredEntry[] = []
+  story({
+    book,
+    tell: (kind, body, minutesAgo = 0) =>
+      entries.push(author.write(kind, body, { happenedAt: { instant: Date.now() - minutesAgo * 60_000 } })),
+  })
+  const response = await fetch(`${house.url}api/entries`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ entries }),
+  })
+  const { results } = (await response.json()) as { results: readonly { readonly outcome: string }[] }
+  const refused = results.filter(({ outcome }) => outcome !== 'accepted')
+  if (!response.ok || refused.length > 0) throw new Error(`the story was refused: ${JSON.stringify(refused)}`)
+  return book
+}
+
+/** S2's kitchen: 9 lb Lantern flint, ash M-1 with its record, one pot, one canner, seed by eye; two days ago. */
+function ostreyPoint({ book, tell }: Teller): void {
+  const [lotId, alkaliLotId, potId, seedId] = [1, 2, 3, 4].map(() => createId(CLOCK, RANDOM)) as [
+    ...[string, string],
+    ...[string, string],
+  ]
+  const twoDays = 2880
+  tell('kitchen-opened', { kitchenId: book.kitchenId, name: 'Ostrey Point', demo: false }, twoDays)
+  tell('kitchen-noted', { kitchenId: book.kitchenId, elevationM: 820 * FT_M, elevationKnownBy: 'map' }, twoDays)
+  const flint = { cornType: 'flint', form: 'shelled', treatedSeed: false } as const
+  tell('corn-lot-brought-in', { lotId, name: 'Lantern flint', ...flint, massKg: 9 * LB_KG, asTyped: '9 lb' }, twoDays)
+  const year = new Date().getFullYear()
+  tell(
+    'seed-put-by',
+    { seedId, lotId, seasonYear: year, how: 'by-eye', plantingsCount: 2, places: ['a tin', 'a braid'] },
+    twoDays,
+  )
+  const clean = { burntClean: true, cold: true, sifted: true, lidded: true, onlyCleanWood: true }
+  tell('alkali-lot-recorded', { alkaliLotId, name: 'M-1', alkali: 'ash', woods: 'maple', ...clean }, twoDays)
+  tell('alkali-lot-judged', { alkaliLotId, judged: 'works', cupsPerLiquidQt: 1, slipMin: 55 }, twoDays)
+  tell('pot-recorded', { potId, name: 'the big pot', volumeL: 20 * LIQUID_QT_L, material: 'stainless' }, twoDays)
+  const holds = { capacityPints: 9, capacityQuarts: 7, rim: 'gasket', electric: false } as const
+  tell('canner-recorded', { cannerId: book.cannerId, name: 'yard canner', gauges: ['dial'], ...holds }, twoDays)
+}
+
+const BATCH_INPUTS = {
+  cornLb: 9,
+  cornName: 'Lantern flint',
+  cornType: 'flint',
+  seedHow: 'by-eye',
+  alkali: 'ash',
+  pots: [{ name: 'the big pot', volumeLiquidQt: 20, material: 'stainless' }],
+}
+
+function planned({ book, tell }: Teller): void {
+  const plan = { inputs: BATCH_INPUTS, edition: 'guidance-2026-11', codeVersion: '0.1.0', shown: {} }
+  tell('batch-planned', { batchId: book.batchId, title: 'Lantern flint', ...plan }, 120)
+}
+
+/** The alkali boil is on since 90 minutes; a quarter of the kernels slipped. */
+export function duringABatch(house: House): Promise<ToldBook> {
+  return tellBook(house, (teller) => {
+    ostreyPoint(teller)
+    planned(teller)
+    const { book, tell } = teller
+    const pot = { batchId: book.batchId, potLoad: 1 }
+    tell('cook-noted', { ...pot, seen: { type: 'boil' } }, 90)
+    tell('cook-noted', { ...pot, seen: { type: 'darkening' } }, 60)
+    tell('cook-noted', { ...pot, seen: { type: 'rubbed', slippedCount: 5, ofCount: 20 } }, 20)
+  })
+}
+
+/** One canner at pressure since ten minutes, after a dip that was regained. */
+export function runningCanner(house: House): Promise<ToldBook> {
+  return tellBook(house, (teller) => {
+    ostreyPoint(teller)
+    planned(teller)
+    const { book, tell } = teller
+    const { runId } = book
+    tell(
+      'run-begun',
+      {
+        ...{ runId, batchId: book.batchId, cannerId: book.cannerId, cannerName: 'yard canner', loadCode: 'YC-1' },
+        ...{ jarSize: 'quart', jarCount: 6, gauge: 'dial', requiredReadingPsi: 11, ventMin: 10, processMin: 70 },
+        ...{ edition: 'guidance-2026-11', cardShown: { holdAtPsi: 11 } },
+      },
+      60,
+    )
+    const saw = (type: 'canner-loaded' | 'lid-seated' | 'steam-steady' | 'vent-closed' | 'at-pressure', ago: number) =>
+      tell('run-event', { runId, event: { type } }, ago)
+    saw('canner-loaded', 58)
+    saw('lid-seated', 55)
+    saw('steam-steady', 45)
+    saw('vent-closed', 35)
+    saw('at-pressure', 28)
+    tell('run-event', { runId, event: { type: 'dipped', psi: 10 } }, 14)
+    tell('run-event', { runId, event: { type: 'regained' } }, 10)
+  })
+}
+
+/** Goes on with a book the house server holds, as a second device does. */
+export async function joinBook(page: Page, house: House, { kitchenId }: ToldBook): Promise<void> {
+  await page.goto(house.url)
+  await page.getByRole('button', { name: `ending in ${kitchenId.slice(-4)}` }).click()
+  await page.getByRole('heading', { level: 1, name: 'The year' }).waitFor()
+  await page.getByText('Ostrey Point').first().waitFor()
+}
