@@ -18,7 +18,7 @@ import { qrSquares } from './qr.ts'
 export function blockHtml(block: Block): string {
   switch (block.kind) {
     case 'head':
-      return `<header class="paper-head"><div><h1>${escapeHtml(block.title)}</h1>${paragraphs(block.lines)}</div>${block.qr ? qrSvg(block.qr) : ''}</header>`
+      return `<header class="paper-head"><div><h1>${escapeHtml(block.title)}</h1>${paragraphs(block.lines)}${(block.strongLines ?? []).map((line) => `<p class="paper-strong">${escapeHtml(line)}</p>`).join('')}</div>${block.qr ? qrSvg(block.qr) : ''}</header>`
     case 'heading':
       return `<h${block.level}>${escapeHtml(block.text)}</h${block.level}>`
     case 'line':

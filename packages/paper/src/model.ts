@@ -17,7 +17,7 @@ export interface PaperDocument {
   readonly footer: Footer
   /** Size of running text; never printed below 9. [pt]  Default 11. */
   readonly typePt?: number
-  /** Pages it should fit: type shrinks, at smallest to 9 pt, until it does. A sheet still too long goes on overleaf. [count] */
+  /** Pages it should fit: type shrinks, at smallest to 9 pt, then white is spared. A sheet still too long goes on overleaf. [count] */
   readonly fitPages?: number
   readonly blocks: readonly Block[]
 }
@@ -54,6 +54,8 @@ export interface HeadBlock {
   readonly kind: 'head'
   readonly title: string
   readonly lines: readonly string[]
+  /** In heavy type below the lines: what stands before all else. */
+  readonly strongLines?: readonly string[]
   readonly qr?: QrCode
 }
 
@@ -98,7 +100,7 @@ export interface Fact {
 
 export interface FactsBlock {
   readonly kind: 'facts'
-  readonly columns: 1 | 2 | 3
+  readonly columns: 1 | 2 | 3 | 4
   /** True for figures read standing up. */
   readonly large?: true
   readonly facts: readonly Fact[]

@@ -47,7 +47,7 @@ export const OSTREY_BATCH: BatchSheetInput = {
   place: 'Ostrey Point, 820 ft',
   record: 'crib:batch/LF-3',
   seedLines: [
-    'Put by for two plantings, by eye: two tins, one in the back room, one at the neighbour’s. What follows is food.',
+    'Seed first, then food. Put by for two plantings, by eye: two tins, one in the back room, one at the neighbour’s. What follows is food.',
   ],
   amounts: [
     { label: 'Dry shelled corn', value: reckoned(6, 'LiquidQt') },
@@ -264,13 +264,13 @@ export const HARK_LAKE_LOG: ProcessLogInput = {
 export const MILLRIND_LABELS: readonly JarLabelInput[] = Array.from({ length: 27 }, (_, index) => {
   const load = Math.floor(index / 9) + 1
   return {
-    loadCode: `B-${load}`,
+    loadCode: `MILL-261103-B${load}`,
     date: '2026-11-03',
     contents: 'Copper Hinge hominy',
     household: `house ${Math.floor(index / 4) + 1}`,
     boilMin: reckoned(11, 'Min'),
     departed: load === 2,
-    record: `crib:load/B-${load}`,
+    record: `crib:load/MILL-261103-B${load}`,
   }
 })
 

@@ -89,11 +89,11 @@ export function batchSheet(input: BatchSheetInput, setting: PrintSetting, words:
         kind: 'head',
         title: input.batch,
         lines: [headLine],
+        strongLines: [wordAll(input.seedLines, words).join(' ')],
         ...(input.record !== undefined && { qr: { content: input.record, sizeMm: 20 } }),
       },
-      { kind: 'notice', title: words.say('paper:seed-first'), lines: wordAll(input.seedLines, words) },
       { kind: 'heading', level: 2, text: words.say('paper:amounts') },
-      { kind: 'facts', columns: 3, facts: input.amounts.map((amount) => factOf(amount, words)) },
+      { kind: 'facts', columns: 4, facts: input.amounts.map((amount) => factOf(amount, words)) },
       { kind: 'heading', level: 2, text: words.say('paper:walk') },
       {
         kind: 'checklist',
@@ -101,7 +101,9 @@ export function batchSheet(input: BatchSheetInput, setting: PrintSetting, words:
         items: input.stages.map((stage) => stageItem(stage, words)),
       },
       input.loads.length > 0 ? loadBlocks(input.loads, words) : undefined,
-      wordAll(input.standing, words).map((text) => ({ kind: 'line', text, strength: 'small' }) as const),
+      input.standing?.length
+        ? { kind: 'line', text: wordAll(input.standing, words).join(' '), strength: 'small' }
+        : undefined,
       wordAll(input.notes, words).map((text) => ({ kind: 'line', text }) as const),
     ),
   })
@@ -135,8 +137,8 @@ function loadBlocks(loads: readonly BatchLoad[], words: Words): Block[] {
         { title: words.say('paper:column-jars'), share: 1.4, align: 'right' },
         { title: words.say('paper:column-hold'), share: 1.5, align: 'right' },
         { title: words.say('paper:column-minutes'), share: 1.2, align: 'right' },
-        { title: words.say('paper:column-starts'), share: 1.1, align: 'right' },
-        { title: words.say('paper:column-ends'), share: 1.1, align: 'right' },
+        { title: words.say('paper:column-starts'), share: 1.5, align: 'right' },
+        { title: words.say('paper:column-ends'), share: 1.7, align: 'right' },
       ],
       rows: loads.map(row),
     },

@@ -73,6 +73,14 @@ describe('labels', () => {
     expect(() => renderHtml(document)).toThrow('take a larger label')
   })
 
+  test('of a departed load say so even on the smallest label', () => {
+    const real = { ...setting, invented: false }
+    const text = textOf(jarLabels([{ ...label!, departed: true }], { sheet: 'letter-3x10' }, real, words))
+    expect(text).toContain('MILL-261103-B1')
+    expect(text).toMatch(/Departed: see log\.$/)
+    expect(text.replaceAll('\u00a0', ' ')).toContain('Boil 11 min before tasting')
+  })
+
   test('begin after the places already used', () => {
     expect(() => jarLabels([label!], { sheet: 'a4-3x7', skipCount: 21 }, setting, words)).toThrow('places 0 to 20')
     const sheet = layOut(jarLabels([label!], { sheet: 'a4-3x7', skipCount: 20 }, setting, words), KNOWN_MEASURE)

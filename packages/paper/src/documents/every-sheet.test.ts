@@ -109,8 +109,8 @@ describe.skipIf(!POPPLER_FOUND)('as printed (needs poppler-utils)', () => {
   )
 
   test.each(PLAIN_CASES)('$name: every word lies inside the page margin', async ({ document }) => {
-    // 13 mm margin, less the depth that a font keeps for tails and accents.
-    const marginPt = 13 * (72 / 25.4)
+    // 11 mm margin, less the depth that a font keeps for tails and accents.
+    const marginPt = 11 * (72 / 25.4)
     for (const { widthPt, heightPt, words } of pagesOf(await pdfOf(document))) {
       expect(words.length).toBeGreaterThan(15)
       for (const { text, xMin, yMin, xMax, yMax } of words) {

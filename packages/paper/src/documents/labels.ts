@@ -94,6 +94,7 @@ function jarLabel(input: JarLabelInput, invented: boolean, words: Words): Label 
   const { loadCode: code, contents, household } = input
   const date = dateText(input.date)
   const boil = formatReckoned(input.boilMin)
+  const shortDate = invented ? words.say('paper:label-date-invented', { date }) : date
   const boilShort = words.say('paper:label-boil-short', { boil })
   const spoiledShort = words.say('paper:label-spoiled-short')
   const departures = input.departed ? [plain(words.say('paper:label-departures'))] : []
@@ -111,8 +112,8 @@ function jarLabel(input: JarLabelInput, invented: boolean, words: Words): Label 
       ],
       [strong(shortHead), plain(shortContents), plain(boilShort), plain(spoiledShort), ...departures],
       [
-        strong(shortHead),
-        plain(running([shortContents, boilShort, spoiledShort, ...departures.map(({ text }) => text)])),
+        strong(code),
+        plain(running([shortDate, shortContents, boilShort, spoiledShort, ...departures.map(({ text }) => text)])),
       ],
     ],
   }
@@ -122,6 +123,7 @@ function bagLabel(input: BagLabelInput, invented: boolean, words: Words): Label 
   const { lotCode: code, contents, household } = input
   const date = dateText(input.date)
   const lines = wordAll(input.lines, words).map(plain)
+  const shortDate = invented ? words.say('paper:label-date-invented', { date }) : date
   const shortHead = words.say(invented ? 'paper:label-code-date-invented' : 'paper:label-code-date', { code, date })
   const shortContents =
     household === undefined ? contents : words.say('paper:label-contents-household', { contents, household })
@@ -130,7 +132,7 @@ function bagLabel(input: BagLabelInput, invented: boolean, words: Words): Label 
     wordings: [
       [...fullHead(code, date, contents, household, invented, words), ...lines],
       [strong(shortHead), plain(shortContents), ...lines],
-      [strong(shortHead), plain(running([shortContents, ...lines.map(({ text }) => text)]))],
+      [strong(code), plain(running([shortDate, shortContents, ...lines.map(({ text }) => text)]))],
     ],
   }
 }

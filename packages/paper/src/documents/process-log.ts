@@ -2,7 +2,7 @@
 import type { Reckoned } from '@crib/science'
 import { formatReckoned, type Words } from '@crib/wording'
 import type { Block, PaperDocument, WriteIn } from '../model.ts'
-import { blocksOf, dateText, documentOf, type PrintSetting, type Said, wordAll, wordSaid } from './said.ts'
+import { blocksOf, dateText, documentOf, type PrintSetting, type Said, upperFirst, wordAll, wordSaid } from './said.ts'
 
 /** What is known before the fire is lit; whatever is absent is a line to write on. */
 export interface ProcessLogHead {
@@ -36,6 +36,8 @@ export interface ProcessLogInput {
     readonly lines: readonly RunLine[]
     /** Plain lines of what was done: `vented 10 min, held 12 psi for 60 min`. */
     readonly done: readonly Said[]
+    /** Everything else the book tells of the run. */
+    readonly told?: readonly Said[]
     readonly departures: readonly Said[]
     readonly lowestReading?: Reckoned
     readonly sealedCount?: Reckoned
@@ -135,10 +137,17 @@ function filledBlocks(run: NonNullable<ProcessLogInput['run']>, words: Words): B
   return blocksOf(
     { kind: 'heading', level: 2, text: words.say('paper:log-what-was-done') },
     wordAll(run.done, words).map((text) => ({ kind: 'line', text, strength: 'strong' }) as const),
+    wordAll(run.told, words).map((text) => ({ kind: 'line', text }) as const),
     { kind: 'heading', level: 2, text: words.say('paper:log-departures') },
     departures.length > 0
       ? departures.map((text) => ({ kind: 'line', text, strength: 'strong' }) as const)
       : [{ kind: 'line', text: words.say('paper:log-no-departures') }],
+    run.lines.length > 0 ? clockTable(run.lines, words) : undefined,
+  )
+}
+
+function clockTable(lines: readonly RunLine[], words: Words): Block[] {
+  return [
     { kind: 'heading', level: 2, text: words.say('paper:log-by-clock') },
     {
       kind: 'table',
@@ -147,13 +156,13 @@ function filledBlocks(run: NonNullable<ProcessLogInput['run']>, words: Words): B
         { title: words.say('paper:column-what'), share: 5 },
         { title: words.say('paper:column-reading'), share: 1.4, align: 'right' },
       ],
-      rows: run.lines.map(({ clock, what, reading }) => [
+      rows: lines.map(({ clock, what, reading }) => [
         formatReckoned(clock),
         wordSaid(what, words),
         reading ? formatReckoned(reading, 'alone') : '',
       ]),
     },
-  )
+  ]
 }
 
 function sealBlocks(run: ProcessLogInput['run'], words: Words): Block[] {
@@ -170,9 +179,4 @@ function sealBlocks(run: ProcessLogInput['run'], words: Words): Block[] {
       ],
     },
   ]
-}
-
-/** A keeper's own noun may open the line. */
-function upperFirst(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

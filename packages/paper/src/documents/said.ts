@@ -24,6 +24,9 @@ export interface LabelledValue {
   readonly note?: Said
 }
 
+/** Within what a household printer can reach, and room for the nail hole. [mm] */
+const MARGIN_MM = 11
+
 export function wordSaid(said: Said, words: Words): string {
   return typeof said === 'string' ? said : words.sentence(said)
 }
@@ -39,7 +42,7 @@ export function brief(reckoned: Reckoned): string {
 
 export function factOf({ label, value, note }: LabelledValue, words: Words): Fact {
   return {
-    label: wordSaid(label, words),
+    label: upperFirst(wordSaid(label, words)),
     value: formatReckoned(value),
     ...(note !== undefined && { note: wordSaid(note, words) }),
   }
@@ -80,6 +83,11 @@ export function documentOf(
     inventedLine: words.say('common:invented'),
     missingLetters: words.say('paper:missing-letters'),
   }
-  const { paper, invented, madeAt, marginMm = 13 } = setting
+  const { paper, invented, madeAt, marginMm = MARGIN_MM } = setting
   return { paper, invented, madeAt, marginMm, footer, ...parts }
+}
+
+/** A keeper's own noun may open the line. */
+export function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
 }

@@ -4,7 +4,7 @@
  */
 import type { ChecklistBlock, ChecklistItem } from '../model.ts'
 import { BLACK, DARK, HAIR, type Ink } from './ink.ts'
-import { type Piece, type Room, stack } from './piece.ts'
+import { type Piece, type Room, stack, type TypeScale } from './piece.ts'
 import { cautionPiece, sum } from './plain-blocks.ts'
 import { type SetText, setText } from './text.ts'
 
@@ -19,17 +19,27 @@ function itemPiece(item: ChecklistItem, careWord: string, marginWidth: number, f
   const boxEdge = type.body * 0.95
   const left = marginWidth + boxEdge + type.body * (marginWidth > 0 ? 1.1 : 0.6)
   const writeWords = (item.writeIns ?? []).map((word) =>
-    setText(word, width, { face: 'text', sizePt: type.small, grey: DARK }, measure),
+    setText(word, width, { face: 'text', sizePt: type.small, grey: DARK, leading: type.leading }, measure),
   )
   const writeWidth = sum(writeWords.map(({ widest }) => widest + type.body * 4.6))
   const tallyWidth = item.tallyCount ? (item.tallyCount * 1.5 + 0.6) * boxEdge : 0
   const textWidth = width - left - tallyWidth - (writeWidth > 0 ? writeWidth + type.body * 0.5 : 0)
-  const title = setText(item.text, textWidth, { face: 'text-strong', sizePt: type.body }, measure)
-  const texts = withDetails(title, item.details ?? [], { textWidth, tallyWidth }, room)
+  const title = setText(
+    item.text,
+    textWidth,
+    { face: 'text-strong', sizePt: type.body, leading: type.leading },
+    measure,
+  )
+  const texts = withDetails(title, item.details ?? [], { textWidth, tallyWidth, below: width - left }, room)
   const cautions = cautionsUnder(item, careWord, { title, left, textWidth, tallyWidth }, room)
-  const margin = setText(item.margin ?? '', marginWidth, { face: 'display', sizePt: type.body }, measure)
+  const margin = setText(
+    item.margin ?? '',
+    marginWidth,
+    { face: 'display', sizePt: type.body, leading: type.leading },
+    measure,
+  )
   const body = stack([{ ...texts, height: Math.max(texts.height, margin.height) }, ...cautions.under])
-  const pad = type.body * 0.28
+  const pad = type.body * (room.isTight ? 0.15 : 0.28)
   const tally = Array.from(
     { length: item.tallyCount ?? 0 },
     (_, index) => left + title.widest + boxEdge * (0.8 + index * 1.5),
@@ -50,7 +60,7 @@ function itemPiece(item: ChecklistItem, careWord: string, marginWidth: number, f
       ...tally.map((boxX) => tick(x + boxX, y)),
       ...body.ink(x + left, y + pad),
       ...(cautions.beside?.ink(x + left + cautions.besideLeft, y + pad) ?? []),
-      ...writeLines(writeWords, x + width, y + pad, type.body),
+      ...writeLines(writeWords, x + width, y + pad, type),
     ],
   }
 }
@@ -59,10 +69,10 @@ function itemPiece(item: ChecklistItem, careWord: string, marginWidth: number, f
 function withDetails(
   title: SetText,
   details: readonly string[],
-  { textWidth: width, tallyWidth }: { textWidth: number; tallyWidth: number },
+  { textWidth: width, tallyWidth, below }: { textWidth: number; tallyWidth: number; below: number },
   { type, measure }: Room,
 ): Piece {
-  const style = { face: 'text', sizePt: type.body } as const
+  const style = { face: 'text', sizePt: type.body, leading: type.leading } as const
   const [first, ...rest] = details
   const runInLeft = title.widest + tallyWidth + type.body * 0.6
   if (first !== undefined && rest.length === 0 && title.lines.length === 1 && runInLeft < width + tallyWidth) {
@@ -71,7 +81,7 @@ function withDetails(
       return { height: title.height, gapBefore: 0, ink: (x, y) => [...title.ink(x, y), ...runIn.ink(x + runInLeft, y)] }
     }
   }
-  const sets = [title, ...details.map((detail) => setText(detail, width, style, measure))]
+  const sets = [title, ...details.map((detail) => setText(detail, below, style, measure))]
   return stack(sets.map(({ height, ink }) => ({ height, gapBefore: 0, ink })))
 }
 
@@ -97,9 +107,8 @@ function cautionsUnder(
     const beside = cautionPiece(careWord, first, { ...room, width: besideWidth }, 0)
     if (beside.height <= at.title.height * 1.01) return { under: [], beside, besideLeft }
   }
-  const under = cautions.map((line) =>
-    cautionPiece(careWord, line, { ...room, width: width - at.left }, type.body * 0.15),
-  )
+  const lines = room.isTight && cautions.length > 0 ? [cautions.join(' ')] : cautions
+  const under = lines.map((line) => cautionPiece(careWord, line, { ...room, width: width - at.left }, type.body * 0.15))
   return { under, besideLeft }
 }
 
@@ -120,7 +129,7 @@ function stitch(x: number, y: number, height: number): Ink[] {
 }
 
 /** Words and lines, set from the right edge. */
-function writeLines(words: readonly SetText[], right: number, y: number, bodyPt: number): Ink[] {
+function writeLines(words: readonly SetText[], right: number, y: number, { body: bodyPt, leading }: TypeScale): Ink[] {
   const lineWidth = bodyPt * 3.8
   let x = right
   return [...words].reverse().flatMap((word): Ink[] => {
@@ -128,7 +137,7 @@ function writeLines(words: readonly SetText[], right: number, y: number, bodyPt:
     const start = end - lineWidth
     const wordX = start - bodyPt * 0.3 - word.widest
     x = wordX - bodyPt * 0.5
-    const foot = y + bodyPt * 1.15
+    const foot = y + bodyPt * (leading - 0.08)
     return [
       ...word.ink(wordX, y),
       {

@@ -19,7 +19,7 @@ export class LabelTooSmallError extends RangeError {
 }
 
 /** White kept inside a label's edge, against a feed that is a little off. [mm] */
-const PAD_MM = 1.7
+const PAD_MM = 1.5
 
 /** @throws {LabelTooSmallError} when not even the shortest wording fits. */
 export function labelPages({ sheet, skipCount, labels }: LabelsBlock, measure: Measure): Ink[][] {

@@ -2,7 +2,7 @@
 import type { Block, PaperDocument } from '../model.ts'
 import { mmToPt, PAPER_MM } from '../sheets.ts'
 import { blockPieces } from './blocks.ts'
-import { DARK, HAIR, type Ink } from './ink.ts'
+import { BLACK, DARK, HAIR, type Ink } from './ink.ts'
 import { labelPages } from './labels.ts'
 import { type Piece, typeScale } from './piece.ts'
 import { type Measure, SMALLEST_PT, setText } from './text.ts'
@@ -13,9 +13,11 @@ export interface PageOfInk {
   readonly ink: readonly Ink[]
 }
 
-const FOOTER_PT = 28
+const FOOTER_PT = 20
 const DEFAULT_TYPE_PT = 11
 const SHRINK_STEP_PT = 0.25
+/** With a second page there is room for easier reading again. */
+const OVERLEAF_PT = 10.5
 
 /**
  * Pages of ink, in points.
@@ -43,17 +45,22 @@ export function layOut(document: PaperDocument, measure: Measure, missingLetters
   }))
 }
 
+/** First by smaller type, then by sparing white as well; what still is too long goes on overleaf, at its best. */
 function fitted(document: PaperDocument, inside: { width: number; height: number }, measure: Measure): Piece[][] {
-  let typePt = Math.max(SMALLEST_PT, document.typePt ?? DEFAULT_TYPE_PT)
-  for (;;) {
-    const room = { width: inside.width, type: typeScale(typePt), measure }
-    const pages = turnPages(
-      document.blocks.flatMap((block) => piecesWithin(block, inside.height, room)),
-      inside.height,
-    )
-    if (pages.length <= (document.fitPages ?? Number.POSITIVE_INFINITY) || typePt <= SMALLEST_PT) return pages
-    typePt = Math.max(SMALLEST_PT, typePt - SHRINK_STEP_PT)
+  const typePt = document.typePt ?? DEFAULT_TYPE_PT
+  const pagesAt = (bodyPt: number, isTight: boolean) => {
+    const room = { width: inside.width, type: typeScale(bodyPt, isTight), isTight, measure }
+    const pieces = document.blocks.flatMap((block) => piecesWithin(block, inside.height, room))
+    return turnPages(pieces, inside.height)
   }
+  if (document.fitPages === undefined) return pagesAt(typePt, false)
+  for (const isTight of [false, true]) {
+    for (let bodyPt = typePt; bodyPt >= SMALLEST_PT; bodyPt -= SHRINK_STEP_PT) {
+      const pages = pagesAt(bodyPt, isTight)
+      if (pages.length <= document.fitPages) return pages
+    }
+  }
+  return pagesAt(Math.min(typePt, OVERLEAF_PT), false)
 }
 
 /** A block kept together, or framed, is let go when it is longer than a page. */
@@ -128,14 +135,15 @@ function footerInk(
   const margin = mmToPt(document.marginMm)
   const width = widthPt - 2 * margin
   const pageOf = footer.pageOf.replace('{page}', String(index + 1)).replace('{pages}', String(count))
-  const left = [document.title, footer.edition, ...(missingLetters ? [footer.missingLetters] : [])].join('  ·  ')
-  const top = heightPt - margin - FOOTER_PT + 10
-  const small = { face: 'text', sizePt: SMALLEST_PT, grey: DARK, leading: 1.2 } as const
+  const notes = [...(missingLetters ? [footer.missingLetters] : []), document.title, footer.edition].join('  ·  ')
+  const top = heightPt - margin - FOOTER_PT + 8
+  const small = { face: 'text', sizePt: SMALLEST_PT, grey: DARK } as const
+  const strong = { face: 'text-strong', sizePt: SMALLEST_PT, grey: BLACK } as const
   const right = setText(pageOf, width, { ...small, align: 'right' }, measure)
-  const invented = document.invented ? footer.inventedLine : ''
-  const strong = { face: 'text-strong', sizePt: SMALLEST_PT, leading: 1.2 } as const
-  const inventedText = setText(invented, width, strong, measure)
-  const leftText = shortened(left, width - right.widest - 16, (text) => setText(text, width, small, measure).widest)
+  const invented = setText(document.invented ? footer.inventedLine : '', width, strong, measure)
+  const inventedWidth = document.invented ? invented.widest + 12 : 0
+  const notesWidth = width - right.widest - inventedWidth - 12
+  const notesText = shortened(notes, notesWidth, (text) => setText(text, width * 10, small, measure).widest)
   return [
     {
       ink: 'line',
@@ -146,9 +154,9 @@ function footerInk(
       widthPt: 0.5,
       grey: HAIR,
     },
-    ...setText(leftText, width, small, measure).ink(margin, top),
+    ...(document.invented ? invented.ink(margin, top) : []),
+    ...setText(notesText, width, small, measure).ink(margin + inventedWidth, top),
     ...right.ink(margin, top),
-    ...(document.invented ? inventedText.ink(margin, top + 11) : []),
   ]
 }
 

@@ -19,19 +19,22 @@ export interface TypeScale {
   readonly h3: number
   readonly h2: number
   readonly title: number
+  /** Line height of running text, as a multiple of its size. */
+  readonly leading: number
   /** The white between blocks. */
   readonly gap: number
 }
 
 /** Sizes that follow from the running text's. [pt] */
-export function typeScale(bodyPt: number): TypeScale {
+export function typeScale(bodyPt: number, isTight = false): TypeScale {
   return {
     body: bodyPt,
     small: Math.max(SMALLEST_PT, bodyPt - 1.5),
     h3: bodyPt + 1,
     h2: bodyPt * 1.4,
     title: bodyPt * 2.2,
-    gap: bodyPt * 0.75,
+    leading: isTight ? 1.1 : 1.18,
+    gap: bodyPt * (isTight ? 0.55 : 0.75),
   }
 }
 
@@ -39,6 +42,8 @@ export function typeScale(bodyPt: number): TypeScale {
 export interface Room {
   readonly width: number
   readonly type: TypeScale
+  /** True when type alone could not make the sheet fit: cautions of a step then run on, and white is spared. */
+  readonly isTight: boolean
   readonly measure: Measure
 }
 

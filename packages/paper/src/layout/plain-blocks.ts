@@ -17,11 +17,14 @@ import { type Piece, type Room, stack } from './piece.ts'
 import { type SetText, setText } from './text.ts'
 
 /** Nail hole, title, a heavy and a light rule: a sheet made to be pinned by the fire. */
-export function headPiece({ title, lines, qr }: HeadBlock, { width, type, measure }: Room): Piece {
+export function headPiece({ title, lines, strongLines = [], qr }: HeadBlock, { width, type, measure }: Room): Piece {
   const codePt = qr ? mmToPt(qr.sizeMm) : 0
   const textWidth = width - (qr ? codePt + mmToPt(6) : 0)
   const titleText = setText(title, textWidth, { face: 'display', sizePt: type.title, leading: 1.1 }, measure)
-  const lineTexts = lines.map((line) => setText(line, textWidth, { face: 'text', sizePt: type.body + 1 }, measure))
+  const lineTexts = [
+    ...lines.map((line) => setText(line, textWidth, { face: 'text', sizePt: type.body + 1 }, measure)),
+    ...strongLines.map((line) => setText(line, textWidth, { face: 'text-strong', sizePt: type.body + 1 }, measure)),
+  ]
   const textHeight = titleText.height + sum(lineTexts.map(({ height }) => height))
   const body = Math.max(textHeight, codePt)
   return {
@@ -67,9 +70,9 @@ export function headingPiece({ level, text }: HeadingBlock, { width, type, measu
 /** One piece a line, so that even a very long note turns the page. */
 export function linePieces({ text, strength = 'plain' }: LineBlock, { width, type, measure }: Room): Piece[] {
   const style = {
-    strong: { face: 'text-strong', sizePt: type.body, grey: BLACK },
-    plain: { face: 'text', sizePt: type.body, grey: BLACK },
-    small: { face: 'text', sizePt: type.small, grey: DARK },
+    strong: { face: 'text-strong', sizePt: type.body, grey: BLACK, leading: type.leading },
+    plain: { face: 'text', sizePt: type.body, grey: BLACK, leading: type.leading },
+    small: { face: 'text', sizePt: type.small, grey: DARK, leading: type.leading },
   } as const
   return setText(text, width, style[strength], measure).lines.map((line, index) => {
     const set = setText(line, width, style[strength], measure)
@@ -96,7 +99,7 @@ export function noticePiece({ title, lines }: NoticeBlock, { width, type, measur
 }
 
 /** Label above, value below in heavier type; read along the rows. */
-export function factPieces({ columns, facts, large }: FactsBlock, { width, type, measure }: Room): Piece[] {
+export function factPieces({ columns, facts, large }: FactsBlock, { width, type, isTight, measure }: Room): Piece[] {
   const gutter = type.body * 1.4
   const cell = (width - gutter * (columns - 1)) / columns
   const cells = facts.map(({ label, value, note }) => [
@@ -104,7 +107,9 @@ export function factPieces({ columns, facts, large }: FactsBlock, { width, type,
     setText(
       value,
       cell,
-      large ? { face: 'display', sizePt: type.title } : { face: 'text-strong', sizePt: type.body + 1.5 },
+      large
+        ? { face: 'display', sizePt: type.title }
+        : { face: 'text-strong', sizePt: type.body + (isTight ? 0.5 : 1.5), leading: type.leading },
       measure,
     ),
     ...(note === undefined ? [] : [setText(note, cell, { face: 'text', sizePt: type.small, leading: 1.2 }, measure)]),
@@ -124,9 +129,14 @@ export function cautionPieces({ careWord, lines }: CautionsBlock, room: Room): P
 export function cautionPiece(careWord: string, line: string, { width, type, measure }: Room, gapBefore: number): Piece {
   const bar = 3
   const indent = bar + type.body * 0.5
-  const word = setText(careWord, width, { face: 'text-strong', sizePt: type.body }, measure)
+  const word = setText(careWord, width, { face: 'text-strong', sizePt: type.body, leading: type.leading }, measure)
   const wordWidth = word.widest + type.body * 0.45
-  const text = setText(line, width - indent - wordWidth, { face: 'text', sizePt: type.body }, measure)
+  const text = setText(
+    line,
+    width - indent - wordWidth,
+    { face: 'text', sizePt: type.body, leading: type.leading },
+    measure,
+  )
   return {
     height: text.height,
     gapBefore,
