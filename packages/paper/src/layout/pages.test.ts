@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import type { PaperDocument } from '../model.ts'
+import { LABEL_SHEETS } from '../sheets.ts'
 import { layOut, turnPages } from './pages.ts'
 import type { Piece } from './piece.ts'
 import type { Measure } from './text.ts'
@@ -72,6 +73,9 @@ test('a sheet too long for one page even at 9 pt goes on overleaf rather than lo
 })
 
 test('labels must stand alone in their document', () => {
-  const blocks = [{ kind: 'labels', sheet: {} as never, skipCount: 0, labels: [] } as const, { kind: 'rule' } as const]
+  const blocks = [
+    { kind: 'labels', sheet: LABEL_SHEETS['a4-3x7'], skipCount: 0, labels: [] } as const,
+    { kind: 'rule' } as const,
+  ]
   expect(() => layOut({ ...DOCUMENT, blocks }, measure)).toThrow('a document of their own')
 })

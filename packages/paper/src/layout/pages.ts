@@ -2,6 +2,7 @@
 import type { Block, PaperDocument } from '../model.ts'
 import { mmToPt, PAPER_MM } from '../sheets.ts'
 import { blockPieces } from './blocks.ts'
+import { checkDocument } from './check-document.ts'
 import { BLACK, DARK, HAIR, type Ink } from './ink.ts'
 import { labelPages } from './labels.ts'
 import { type Piece, typeScale } from './piece.ts'
@@ -23,9 +24,10 @@ const OVERLEAF_PT = 10.5
  * Pages of ink, in points.
  *
  * @param missingLetters true when `?` stands in for letters the type lacks: the footer then says so.
- * @throws {RangeError} when labels share a document with other blocks; {LabelTooSmallError} when a label cannot hold its words.
+ * @throws {RangeError} when a part is beyond its limits, a block is longer than a page, or labels share a document with other blocks; {LabelTooSmallError} when a label cannot hold its words.
  */
 export function layOut(document: PaperDocument, measure: Measure, missingLetters = false): readonly PageOfInk[] {
+  checkDocument(document)
   const paper = PAPER_MM[document.paper]
   const size = { widthPt: mmToPt(paper.width), heightPt: mmToPt(paper.height) }
   const [first] = document.blocks

@@ -1,0 +1,77 @@
+/** A document may come over the network as JSON: what layout cannot draw is refused before it is tried. */
+import type { Block, LabelSheet, PaperDocument, QrCode } from '../model.ts'
+import { PAPER_MM } from '../sheets.ts'
+import { SMALLEST_PT } from './text.ts'
+
+const KINDS: ReadonlySet<string> = new Set<Block['kind']>([
+  'head',
+  'heading',
+  'line',
+  'notice',
+  'big-number',
+  'facts',
+  'table',
+  'checklist',
+  'cautions',
+  'write-ins',
+  'qr',
+  'tag',
+  'columns',
+  'rule',
+  'together',
+  'labels',
+])
+
+/** A code longer than this has squares too small for an old phone at 20 mm. [characters]  project rule */
+const LONGEST_CODE = 120
+
+/** @throws {RangeError} naming the part, its value and its limits. */
+export function checkDocument({ paper, marginMm, typePt, fitPages, blocks }: PaperDocument): void {
+  if (!Object.hasOwn(PAPER_MM, paper)) throw new RangeError(`paper is "${paper}"; it must be one of: letter, a4`)
+  within('marginMm', marginMm, 5, 40, 'mm')
+  if (typePt !== undefined) within('typePt', typePt, SMALLEST_PT, 40, 'pt')
+  if (fitPages !== undefined) within('fitPages', fitPages, 1, 100, 'pages')
+  checkBlocks(blocks)
+}
+
+function checkBlocks(blocks: readonly Block[]): void {
+  for (const block of blocks) {
+    if (!KINDS.has(block.kind)) throw new RangeError(`"${block.kind}" is no kind of block`)
+    if (block.kind === 'head' && block.qr) checkCode(block.qr)
+    if (block.kind === 'qr') checkCode(block)
+    if (block.kind === 'together') checkBlocks(block.blocks)
+    if (block.kind === 'columns') for (const { blocks: inner } of block.columns) checkBlocks(inner)
+    if (block.kind === 'big-number') within('digitMm', block.digitMm, 5, 200, 'mm')
+    if (block.kind === 'table') within('rowMm', block.rowMm ?? 0, 0, 100, 'mm')
+    if (block.kind === 'checklist') {
+      for (const { tallyCount = 0 } of block.items) within('tallyCount', tallyCount, 0, 20, 'boxes')
+    }
+    if (block.kind === 'labels') {
+      checkSheet(block.sheet)
+      within('skipCount', block.skipCount, 0, block.sheet.columnCount * block.sheet.rowCount - 1, 'labels')
+      for (const { qr } of block.labels) if (qr) checkCode(qr)
+    }
+  }
+}
+
+function checkSheet(sheet: LabelSheet): void {
+  within('columnCount', sheet.columnCount, 1, 20, 'columns')
+  within('rowCount', sheet.rowCount, 1, 40, 'rows')
+  within('widthMm', sheet.widthMm, 10, 300, 'mm')
+  within('heightMm', sheet.heightMm, 10, 300, 'mm')
+  for (const name of ['topMm', 'leftMm', 'gapXMm', 'gapYMm'] as const) within(name, sheet[name], 0, 100, 'mm')
+}
+
+function checkCode({ content, sizeMm }: QrCode): void {
+  within('sizeMm', sizeMm, 20, 100, 'mm')
+  if (content.length > LONGEST_CODE) {
+    throw new RangeError(
+      `a code holds ${content.length} characters; at most ${LONGEST_CODE} can be read back with ease`,
+    )
+  }
+}
+
+function within(name: string, value: number, min: number, max: number, unit: string): void {
+  if (!(value >= min && value <= max))
+    throw new RangeError(`${name} is ${value}; it must lie between ${min} and ${max} ${unit}`)
+}
