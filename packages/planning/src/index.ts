@@ -125,6 +125,8 @@ export { DAY_LIMIT_MIN, type DayPlan, type DayPlanInput, dayPlan } from './day/d
 export { bookTimings, type DayWish, dayForPlan } from './day/from-plan.ts'
 export { type Day, type DayStep, type DayWait, dayTimeline } from './day/timeline.ts'
 export { type VillageInput, type VillagePlan, villageDay } from './day/village.ts'
+export { dayAfter, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
+export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'
 export { PLANTINGS_COUNT, type SeedAnswer, type SeedLine, type SeedOutcome, seedLine } from './seed/seed-answer.ts'
 export { type SeedReserve, type SeedReserveInput, seedReserve } from './seed/seed-reserve.ts'
 export { type Amount, LB_PER_LIQUID_QT, shelledLb } from './shared/corn-measure.ts'
