@@ -2,8 +2,8 @@
 import { type JournalStore, NO_FACTS } from '@crib/journal'
 import { openIdbStore } from '@crib/journal/idb'
 import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react'
-import { type Book, BookContext, type ClockQuestion } from './book.tsx'
-import { clockSinceLastTime, createClockWatch } from './clock-watch.ts'
+import { type Book, BookContext } from './book.tsx'
+import { type ClockQuestion, clockSinceLastTime, createClockWatch } from './clock-watch.ts'
 import { writeDemoKitchen } from './demo-kitchen.ts'
 import { type Device, openDevice } from './device.ts'
 import { HTTP_SERVER } from './exchange.ts'
@@ -14,6 +14,7 @@ interface Desk {
   readonly device: Device
   readonly deviceId: string
   readonly personId: string
+  readonly demoKitchenId: string | null
 }
 
 const EXCHANGE_EVERY_MS = 20_000
@@ -27,8 +28,28 @@ async function openDesk(): Promise<Desk> {
     const personId = (await device.get('personId')) ?? newId()
     await device.set('deviceId', deviceId)
     await device.set('personId', personId)
-    return { store, device, deviceId, personId }
+    if (asksForDemo()) await device.set('kitchenId', await demoKitchenOf(store, device))
+    const demoKitchenId = (await device.get('demoKitchenId')) ?? null
+    return { store, device, deviceId, personId, demoKitchenId }
   })
+}
+
+/** The address the server prints for a first look: `/?look=demo`. */
+function asksForDemo(): boolean {
+  const address = new URL(location.href)
+  if (address.searchParams.get('look') !== 'demo') return false
+  address.searchParams.delete('look')
+  history.replaceState(null, '', address)
+  return true
+}
+
+/** The invented kitchen of this device, written the first time it is asked for. */
+async function demoKitchenOf(store: JournalStore, device: Device): Promise<string> {
+  const known = await device.get('demoKitchenId')
+  if (known) return known
+  const written = await writeDemoKitchen(store)
+  await device.set('demoKitchenId', written)
+  return written
 }
 
 export function BookProvider({ children }: { readonly children: ReactNode }) {
@@ -66,14 +87,18 @@ export function BookProvider({ children }: { readonly children: ReactNode }) {
       await keeper.current?.exchangeNow()
       if (!closed) timer = setTimeout(exchangeOften, EXCHANGE_EVERY_MS)
     }
-    openKeeper({ ...desk, server: HTTP_SERVER, kitchenId, changed: (next) => !closed && setState(next) }).then(
-      (opened) => {
-        if (closed) return opened.close()
-        keeper.current = opened
-        void exchangeOften()
-      },
-      setFailure,
-    )
+    const staysHere = kitchenId === desk.demoKitchenId
+    openKeeper({
+      ...desk,
+      staysHere,
+      server: HTTP_SERVER,
+      kitchenId,
+      changed: (next) => !closed && setState(next),
+    }).then((opened) => {
+      if (closed) return opened.close()
+      keeper.current = opened
+      void exchangeOften()
+    }, setFailure)
     const soon = () => void exchangeOften()
     window.addEventListener('online', soon)
     return () => {
@@ -107,15 +132,21 @@ export function BookProvider({ children }: { readonly children: ReactNode }) {
       openOwnKitchen: async (name: string) => {
         if (!desk) return
         const fresh = newId()
-        const opened = await openKeeper({ ...desk, server: HTTP_SERVER, kitchenId: fresh, changed: () => undefined })
+        const opened = await openKeeper({
+          ...desk,
+          staysHere: false,
+          server: HTTP_SERVER,
+          kitchenId: fresh,
+          changed: () => undefined,
+        })
         await opened.write('kitchen-opened', { kitchenId: fresh, name, demo: false })
         opened.close()
         await choose(fresh)
       },
       openDemoKitchen: async () => {
         if (!desk) return
-        const demoKitchenId = (await desk.device.get('demoKitchenId')) ?? (await writeDemoKitchen(desk.store))
-        await desk.device.set('demoKitchenId', demoKitchenId)
+        const demoKitchenId = await demoKitchenOf(desk.store, desk.device)
+        setDesk({ ...desk, demoKitchenId })
         await choose(demoKitchenId)
       },
       joinKitchen: choose,
@@ -133,6 +164,7 @@ export function BookProvider({ children }: { readonly children: ReactNode }) {
       facts: state?.facts ?? NO_FACTS,
       pendingCount: state?.pendingCount ?? 0,
       online: state?.online ?? true,
+      staysHere: desk !== null && kitchenId === desk.demoKitchenId,
       secure: window.isSecureContext,
       clockQuestion,
     }),

@@ -6,14 +6,7 @@
  */
 import type { BodyOf, Facts, Kind, KitchenSummary, StoredEntry, WriteOptions } from '@crib/journal'
 import { createContext, useContext } from 'react'
-
-/** The wall clock moved against the monotonic one, or went backwards since the book was last open. */
-export interface ClockQuestion {
-  readonly jumpMs: number
-  /** What the wall clock would have said had nothing moved it. */
-  readonly keptInstant: string
-  readonly seenInstant: string
-}
+import type { ClockQuestion } from './clock-watch.ts'
 
 export interface Book {
   readonly ready: boolean
@@ -25,6 +18,8 @@ export interface Book {
   newId(): string
   readonly pendingCount: number
   readonly online: boolean
+  /** The invented kitchen of this device: never copied anywhere. */
+  readonly staysHere: boolean
   /** False on plain HTTP from another machine: no service worker there, so the book opens only while connected. */
   readonly secure: boolean
   readonly clockQuestion: ClockQuestion | null

@@ -2,7 +2,13 @@
  * Compares the wall clock with the monotonic one. A difference asks; it never guesses which clock was right.
  * Leaves out: who is asked (clock-slip.tsx) and what a run does with the answer.
  */
-import type { ClockQuestion } from './book.tsx'
+/** The wall clock moved against the monotonic one, or went backwards since the book was last open. */
+export interface ClockQuestion {
+  readonly jumpMs: number
+  /** What the wall clock would have said had nothing moved it. */
+  readonly keptInstant: string
+  readonly seenInstant: string
+}
 
 /** Below this, network time keeping nudges the clock all day. */
 export const DRIFT_ASKED_MS = 2000

@@ -30,6 +30,8 @@ export interface KeeperSetup {
   readonly kitchenId: string
   readonly deviceId: string
   readonly personId: string
+  /** The invented kitchen is never copied to the house server. */
+  readonly staysHere: boolean
   changed(state: KeeperState): void
 }
 
@@ -49,7 +51,7 @@ export const deviceZone = () => Intl.DateTimeFormat().resolvedOptions().timeZone
 const CHANNEL = 'kettle-and-crib'
 
 export async function openKeeper(setup: KeeperSetup): Promise<Keeper> {
-  const { store, device, server, kitchenId, deviceId, personId } = setup
+  const { store, device, server, kitchenId, deviceId, personId, staysHere } = setup
   const recorder = createRecorder({
     store,
     kitchenId,
@@ -77,15 +79,13 @@ export async function openKeeper(setup: KeeperSetup): Promise<Keeper> {
       facts = applyEntries(facts, entries)
       readTo = next
     }
-    const isDemo = facts.kitchen?.demo ?? false
     const exchanged = await device.exchange(kitchenId)
-    const pendingCount = isDemo ? 0 : await countPending(store, { kitchenId, deviceId, state: exchanged })
+    const pendingCount = staysHere ? 0 : await countPending(store, { kitchenId, deviceId, state: exchanged })
     show({ facts, pendingCount })
   })
 
   const exchangeNow = inTurn(async () => {
-    // The invented kitchen stays on this device.
-    if (state.facts.kitchen?.demo) return true
+    if (staysHere) return true
     try {
       await oneTabOnly('kettle-and-crib-exchange', async () => {
         const from = await device.exchange(kitchenId)

@@ -4,12 +4,12 @@
  * BehindBody: the same without the tap, for a line that opens by itself. Props: reckoned.
  * SourceLine: a source by its key, in words. Props: sourceKey.
  */
-import type { Json, Reckoned, Unit } from '@crib/science'
-import { UNITS } from '@crib/science'
-import { formatQuantity, type MessageKey } from '@crib/wording'
+import type { Reckoned } from '@crib/science'
+import type { MessageKey } from '@crib/wording'
 import { useEffect, useState } from 'react'
 import { type Source, sourcesByKey } from '../sources.ts'
 import { useWords } from '../words.tsx'
+import { inputText } from './input-text.ts'
 
 export function Behind({ reckoned, label }: { readonly reckoned: Reckoned; readonly label: string }) {
   const { say } = useWords()
@@ -52,22 +52,6 @@ export function BehindBody({ reckoned }: { readonly reckoned: Reckoned }) {
       </p>
     </div>
   )
-}
-
-const UNIT_ENDINGS = (Object.keys(UNITS) as Unit[]).sort((a, b) => b.length - a.length)
-
-/** `elevationFt: 820` as `elevation` and `820 ft (250 m)`. */
-export function inputText(name: string, value: Json): { readonly words: string; readonly text: string } {
-  const unit = UNIT_ENDINGS.find((ending) => name.endsWith(ending) && name.length > ending.length)
-  if (unit && typeof value === 'number') {
-    return { words: plainWords(name.slice(0, -unit.length)), text: formatQuantity({ value, unit }) }
-  }
-  const text = typeof value === 'string' ? value : typeof value === 'object' ? JSON.stringify(value) : String(value)
-  return { words: plainWords(name), text }
-}
-
-function plainWords(name: string): string {
-  return name.replace(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`).replaceAll('-', ' ')
 }
 
 export function SourceLine({ sourceKey }: { readonly sourceKey: string }) {

@@ -12,6 +12,7 @@ import {
   Reasons,
   Sheet,
 } from '../parts-of-the-sheet/index.ts'
+import { usePreferences } from '../preferences.tsx'
 import { weight } from '../records/corn-lots.tsx'
 import { useWords } from '../words.tsx'
 import { type BalanceOfYear, balanceOfYear, yearsOf } from '../year/balance-of-year.ts'
@@ -78,14 +79,15 @@ export default function HomeScreen() {
 
 function BalanceTable({ balance }: { readonly balance: BalanceOfYear }) {
   const { say } = useWords()
+  const { measureFirst } = usePreferences()
   return (
     <Ledger
       head={[say('shell:strand'), say('shell:strand-weight')]}
       rows={[
-        { key: 'all', cells: [say('shell:strand-brought-in'), { number: weight(balance.broughtInKg) }] },
+        { key: 'all', cells: [say('shell:strand-brought-in'), { number: weight(balance.broughtInKg, measureFirst) }] },
         ...balance.strands.map(({ id, name, massKg }) => ({
           key: id,
-          cells: [say(name), { number: weight(massKg) }],
+          cells: [say(name), { number: weight(massKg, measureFirst) }],
         })),
       ]}
     />

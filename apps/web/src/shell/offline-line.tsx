@@ -3,9 +3,9 @@ import { useBook } from '../book/book.tsx'
 import { useWords } from '../words.tsx'
 
 export function OfflineLine() {
-  const { facts, online, pendingCount, secure } = useBook()
+  const { staysHere, online, pendingCount, secure } = useBook()
   const { say } = useWords()
-  const state = facts.kitchen?.demo
+  const state = staysHere
     ? say('shell:demo-stays')
     : !online
       ? pendingCount > 0

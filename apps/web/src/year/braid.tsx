@@ -3,6 +3,7 @@
  * Props: balance. Words stand beside each strand, so the drawing itself is hidden from a screen reader.
  */
 import { formatNumber } from '@crib/wording'
+import { usePreferences } from '../preferences.tsx'
 import { weight } from '../records/corn-lots.tsx'
 import { useWords } from '../words.tsx'
 import type { BalanceOfYear, Strand } from './balance-of-year.ts'
@@ -10,12 +11,15 @@ import type { BalanceOfYear, Strand } from './balance-of-year.ts'
 /** Drawing units are sixteenths of a rem, so that the braid grows with the words, and gives way on a narrow page. */
 const TRUNK = 112
 const REACH = 150
-const DROP = 20
+const DROP = 22
+/** Inner radius of a strand's bend. */
+const BEND = 14
 /** Thinner than this cannot be seen; the strand is then a thread, and the words say the weight. */
 const THREAD = 1.5
 
 export function Braid({ balance }: { readonly balance: BalanceOfYear }) {
   const { say } = useWords()
+  const { measureFirst } = usePreferences()
   const { strands, broughtInKg } = balance
   const scale = broughtInKg > 0 ? TRUNK / broughtInKg : 0
   let remaining = TRUNK
@@ -25,7 +29,7 @@ export function Braid({ balance }: { readonly balance: BalanceOfYear }) {
       <div className="braid-top" style={{ paddingLeft: units(REACH + 12) }}>
         <Trunk width={TRUNK} />
         <p className="braid-name">{say('shell:strand-brought-in')}</p>
-        <p className="braid-weight">{weight(broughtInKg)}</p>
+        <p className="braid-weight">{weight(broughtInKg, measureFirst)}</p>
       </div>
       <ul>
         {strands.map((strand, index) => {
@@ -48,7 +52,8 @@ export function Braid({ balance }: { readonly balance: BalanceOfYear }) {
                 {strand.isGap && <span className="braid-gap"> {say('shell:strand-gap')}</span>}
               </p>
               <p className="braid-weight">
-                {weight(strand.massKg)} <span className="braid-share">{shareText(strand, broughtInKg)}</span>
+                {weight(strand.massKg, measureFirst)}{' '}
+                <span className="braid-share">{shareText(strand, broughtInKg)}</span>
               </p>
             </li>
           )
@@ -97,9 +102,10 @@ function Hanging({ width }: { readonly width: number }) {
 
 /** One strand leaving the trunk's right side, as thick when it lies as when it hung. */
 function Split({ from, width, isGap }: { readonly from: number; readonly width: number; readonly isGap: boolean }) {
-  const left = Math.max(from - width, 0)
+  const left = from - width
   const low = DROP + width
-  const path = `M${left} 0C${left} ${low} ${left + width} ${low} ${Math.max(left + width, 96)} ${low}H${REACH}V${DROP}H${Math.max(from, 96)}C${from} ${DROP} ${from} ${DROP / 2} ${from} 0z`
+  const bend = DROP - BEND
+  const path = `M${left} 0V${bend}A${BEND + width} ${BEND + width} 0 0 0 ${from + BEND} ${low}H${REACH}V${DROP}H${from + BEND}A${BEND} ${BEND} 0 0 1 ${from} ${bend}V0z`
   return (
     <svg
       className="braid-split"

@@ -16,11 +16,11 @@ export function nextThing(facts: Facts): NextThing {
     return { say: 'shell:next-run', why: 'shell:next-run-why', href: '/canner' }
   }
   if (!has(facts.cornLots)) return { say: 'shell:bring-in', why: 'shell:year-empty', href: '/crib' }
-  if (!has(facts.seed)) return { say: 'shell:next-seed', why: 'shell:next-seed-why', href: '/seed' }
+  if (!has(facts.seed)) return { say: 'shell:next-seed', why: 'shell:next-seed-why', href: '/plan' }
   if (Object.values(facts.batches).some((batch) => batch.begun && !isPutUp(facts, batch.batchId))) {
     return { say: 'shell:next-kettle', why: 'shell:next-kettle-why', href: '/kettle' }
   }
-  return { say: 'shell:next-plan', why: 'shell:next-plan-why', href: '/kettle' }
+  return { say: 'shell:next-plan', why: 'shell:next-plan-why', href: '/plan' }
 }
 
 function isGoingOn({ events }: RunFact): boolean {

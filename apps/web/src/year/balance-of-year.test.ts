@@ -1,0 +1,124 @@
+import { createAuthor, createId, foldFacts, type StoredEntry } from '@crib/journal'
+import { expect, test } from 'vitest'
+import { balanceOfYear, yearsOf } from './balance-of-year.ts'
+import { nextThing } from './next-thing.ts'
+
+let tick = 0
+const clock = { now: () => Date.parse('2026-11-14T10:00:00.000Z') + tick++ }
+const random = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
+const id = () => createId(clock, random)
+
+function kitchen() {
+  const kitchenId = id()
+  const author = createAuthor({
+    ...{ kitchenId, deviceId: id(), personId: id(), head: null, clock, random },
+    zone: 'America/Toronto',
+  })
+  const entries: StoredEntry[] = [author.write('kitchen-opened', { kitchenId, name: 'Kettlebrook Hollow', demo: true })]
+  return { author, entries }
+}
+
+/** 24 kg of ears: 5 cobs, 1.4 sorted out, 0.6 seed, 5.4 to the kettle, 2.1 eaten, 1 given; 8.5 is left. */
+function aYear() {
+  const { author, entries } = kitchen()
+  const lotId = id()
+  entries.push(
+    author.write('corn-lot-brought-in', {
+      ...{ lotId, name: 'Heron Foot flint', cornType: 'flint', form: 'ears', massKg: 24 },
+      ...{ asTyped: '24 kg', treatedSeed: false },
+    }),
+    author.write('corn-shelled', { lotId, earsKg: 24, shelledKg: 19 }),
+    author.write('corn-sorted', { entityId: lotId, entity: 'lot', when: 'dry', removedKg: 1.4 }),
+    author.write('seed-put-by', {
+      ...{ seedId: id(), lotId, seasonYear: 2026, how: 'by-weight', massKg: 0.6, plantingsCount: 2 },
+      places: ['tin', 'cellar'],
+    }),
+    author.write('lot-used', { lotId, massKg: 5.4, how: 'used-in-batch', batchId: id() }),
+    author.write('lot-used', { lotId, massKg: 2.1, how: 'eaten' }),
+    author.write('lot-used', { lotId, massKg: 1, how: 'given', toWhom: 'a niece' }),
+  )
+  return { author, entries, lotId }
+}
+
+test('every strand is a weight from the book, in the order the braid splits', () => {
+  const { strands, broughtInKg } = balanceOfYear(foldFacts(aYear().entries), 2026)
+  expect(broughtInKg).toBe(24)
+  expect(strands.map(({ id, massKg }) => [id, Number(massKg.toFixed(6))])).toEqual([
+    ['cobs', 5],
+    ['sorted-out', 1.4],
+    ['seed', 0.6],
+    ['kettle', 5.4],
+    ['eaten', 2.1],
+    ['given', 1],
+    ['left', 8.5],
+  ])
+})
+
+test('the strands add up to what was brought in, and only cobs, tails and throw-outs are gaps', () => {
+  const { strands, broughtInKg } = balanceOfYear(foldFacts(aYear().entries), 2026)
+  expect(strands.reduce((sum, { massKg }) => sum + massKg, 0)).toBeCloseTo(broughtInKg, 9)
+  expect(strands.filter(({ isGap }) => isGap).map(({ id }) => id)).toEqual(['cobs', 'sorted-out'])
+})
+
+test('more used than there was is told, not hidden in a strand below zero', () => {
+  const { author, entries, lotId } = aYear()
+  entries.push(author.write('lot-used', { lotId, massKg: 10, how: 'eaten' }))
+  const balance = balanceOfYear(foldFacts(entries), 2026)
+  expect(balance.overdrawnKg).toBeCloseTo(1.5, 9)
+  expect(balance.strands.every(({ massKg }) => massKg >= 0)).toBe(true)
+})
+
+test('a lot told by measure only is named and not drawn', () => {
+  const { author, entries } = kitchen()
+  entries.push(
+    author.write('corn-lot-brought-in', {
+      ...{ lotId: id(), name: 'Lantern flint', cornType: 'flint', form: 'ears', volumeL: 35, asTyped: '1 bu' },
+      treatedSeed: false,
+    }),
+  )
+  const balance = balanceOfYear(foldFacts(entries), 2026)
+  expect(balance.broughtInKg).toBe(0)
+  expect(balance.unweighed.map(({ asTyped }) => asTyped)).toEqual(['1 bu'])
+})
+
+test('a lot belongs to the year it came in where the people were', () => {
+  const { author, entries } = kitchen()
+  entries.push(
+    author.write(
+      'corn-lot-brought-in',
+      {
+        ...{ lotId: id(), name: 'Lantern flint', cornType: 'flint', form: 'shelled', massKg: 4, asTyped: '4 kg' },
+        treatedSeed: false,
+      },
+      { happenedAt: { instant: '2026-01-01T03:00:00.000Z' } }, // still New Year's Eve in Toronto
+    ),
+  )
+  expect(yearsOf(foldFacts(entries))).toEqual([2025])
+})
+
+test('the next thing is corn, then seed, then a plan, then the kettle', () => {
+  const { author, entries } = kitchen()
+  expect(nextThing(foldFacts(entries)).say).toBe('shell:bring-in')
+  const lotId = id()
+  entries.push(
+    author.write('corn-lot-brought-in', {
+      ...{ lotId, name: 'Lantern flint', cornType: 'flint', form: 'shelled', massKg: 4, asTyped: '4 kg' },
+      treatedSeed: false,
+    }),
+  )
+  expect(nextThing(foldFacts(entries)).say).toBe('shell:next-seed')
+  entries.push(
+    author.write('seed-put-by', {
+      ...{ seedId: id(), lotId, seasonYear: 2026, how: 'by-eye', plantingsCount: 2, places: ['tin'] },
+    }),
+  )
+  expect(nextThing(foldFacts(entries)).say).toBe('shell:next-plan')
+  const batchId = id()
+  entries.push(
+    author.write('batch-planned', {
+      ...{ batchId, title: 'Saturday', inputs: {}, edition: 'e', codeVersion: '0', shown: {} },
+    }),
+    author.write('cook-noted', { batchId, potLoad: 1, seen: { type: 'boil' } }),
+  )
+  expect(nextThing(foldFacts(entries)).say).toBe('shell:next-kettle')
+})
