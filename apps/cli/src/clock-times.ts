@@ -107,6 +107,11 @@ export function dateOf(instant: number, zone: string): string {
   return showInstant(instant, zone).slice(0, 10)
 }
 
+/** The date after `day`, both YYYY-MM-DD. */
+export function dayAfter(day: string): string {
+  return new Date(Date.parse(day) + DAY_MS).toISOString().slice(0, 10)
+}
+
 function two(value: number): string {
   return String(value).padStart(2, '0')
 }

@@ -1,6 +1,7 @@
 /** One event of a canner load as typed: its word and, where it has one, its value. */
 import { checkBody, KINDS, type RunEvent } from '@crib/journal'
 import type { Json } from '@crib/science'
+import type { MessageKey } from '@crib/wording'
 import { BadInput, badInput } from './exit-codes.ts'
 import { readBody, type SchemaShape } from './read-body.ts'
 import { refusalSentence } from './refusals.ts'
@@ -41,6 +42,32 @@ export const EVENT_WORDS = [
   'jars-out',
   'seal-seen',
 ] as const satisfies readonly RunEvent['type'][]
+
+/** What each is called in a log. */
+export const EVENT_NAMES = {
+  'canner-loaded': 'terminal:event-canner-loaded',
+  'lid-seated': 'terminal:event-lid-seated',
+  'steam-steady': 'terminal:event-steam-steady',
+  'vent-closed': 'terminal:event-vent-closed',
+  'vent-opened': 'terminal:event-vent-opened',
+  'at-pressure': 'terminal:event-at-pressure',
+  reading: 'terminal:event-reading',
+  dipped: 'terminal:event-dipped',
+  regained: 'terminal:event-regained',
+  'over-pressure': 'terminal:event-over-pressure',
+  'relief-plug-blown': 'terminal:event-relief-plug-blown',
+  'boiled-dry': 'terminal:event-boiled-dry',
+  'fuel-out': 'terminal:event-fuel-out',
+  abandoned: 'terminal:event-abandoned',
+  'heat-off': 'terminal:event-heat-off',
+  'forced-cooling': 'terminal:event-forced-cooling',
+  zero: 'terminal:event-zero',
+  'weight-off': 'terminal:event-weight-off',
+  'lid-off': 'terminal:event-lid-off',
+  'jars-out': 'terminal:event-jars-out',
+  'seal-seen': 'terminal:event-seal-seen',
+  'clock-questioned': 'terminal:event-clock-questioned',
+} as const satisfies Record<RunEvent['type'], MessageKey>
 
 /**
  * The event that `word` and `value` say: `reading 11.5`, `seal-seen 6/1` (held / not held), `canner-loaded '2 in'`.

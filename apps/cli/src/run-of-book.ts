@@ -1,6 +1,6 @@
 /** A canner load of the book as planning's clock takes it. Leaves out: what follows from it (package planning). */
 import type { RunFact } from '@crib/journal'
-import { publishedRunRules, type RunRecord, type RunSetup, type RunState, runRecords, runState } from '@crib/planning'
+import { type RunRecord, type RunSetup, type RunState, runRecords, runSetupOf, runState } from '@crib/planning'
 import type { OpenBook } from './book.ts'
 import { badInput } from './exit-codes.ts'
 
@@ -12,9 +12,8 @@ export interface RunOfBook {
 }
 
 /** Where a load stands at an instant. [ms since 1970, UTC] */
-export function runOfBook(run: RunFact, zone: string, now: number): RunOfBook {
-  const { gauge, requiredReadingPsi, processMin, ventMin } = run.begun
-  const setup: RunSetup = { gauge, requiredReadingPsi, processMin, rules: { ...publishedRunRules(), ventMin }, zone }
+export function runOfBook(run: RunFact, now: number): RunOfBook {
+  const setup = runSetupOf(run)
   const records = runRecords(run)
   return { run, setup, records, state: runState(setup, records, now) }
 }
@@ -24,8 +23,8 @@ export function runOfBook(run: RunFact, zone: string, now: number): RunOfBook {
  *
  * @throws {BadInput} when none or several could be meant.
  */
-export function chosenRun({ facts }: OpenBook, code: string | undefined, zone: string, now: number): RunOfBook {
-  const runs = Object.values(facts.runs).map((run) => runOfBook(run, zone, now))
+export function chosenRun({ facts }: Pick<OpenBook, 'facts'>, code: string | undefined, now: number): RunOfBook {
+  const runs = Object.values(facts.runs).map((run) => runOfBook(run, now))
   if (code !== undefined) {
     const named = runs.findLast(({ run }) => run.begun.loadCode.toLowerCase() === code.toLowerCase())
     if (!named) throw badInput('terminal:no-such-run', { given: code, codes: codesOf(runs) })

@@ -9,10 +9,12 @@ import { addBook } from './verbs/book.ts'
 import { addCard } from './verbs/card.ts'
 import { addDemo } from './verbs/demo.ts'
 import { addNote } from './verbs/note.ts'
+import { addPaper } from './verbs/paper.ts'
+import { addPlan } from './verbs/plan.ts'
 import { addReckon } from './verbs/reckon.ts'
 import { addRun } from './verbs/run.ts'
 
-const VERBS = [addReckon, addNote, addBook, addCard, addRun, addDemo]
+const VERBS = [addReckon, addNote, addBook, addPlan, addCard, addRun, addPaper, addDemo]
 
 /** Runs one command line. Never throws and never ends the process; the code it gives is the process's to end with. */
 export async function runCrib(args: readonly string[], terminal: Terminal): Promise<ExitCode> {

@@ -1,6 +1,6 @@
 /** A log written by hand and typed in afterwards: one line for each thing seen, `clock,event,value`. */
 import type { RunEvent } from '@crib/journal'
-import { readInstant, type WallClock } from './clock-times.ts'
+import { dayAfter, readInstant, type WallClock } from './clock-times.ts'
 import { readEvent } from './event-typed.ts'
 import { BadInput, badInput } from './exit-codes.ts'
 
@@ -46,8 +46,4 @@ export function readTypedLog(text: string, { day, now, zone }: TypedDay, runId: 
     }
   }
   return lines
-}
-
-function dayAfter(day: string): string {
-  return new Date(Date.parse(day) + DAY_MS).toISOString().slice(0, 10)
 }

@@ -25,7 +25,7 @@ export interface TestingTerminal {
 
 export function createTestingTerminal(now: string): TestingTerminal {
   const folder = mkdtempSync(join(tmpdir(), 'crib-terminal-'))
-  let drawnCount = 0
+  const random = createRandom(1)
 
   async function run(testing: TestingTerminal, input: string, args: readonly string[]): Promise<Said> {
     const out: string[] = []
@@ -38,11 +38,7 @@ export function createTestingTerminal(now: string): TestingTerminal {
       home: folder,
       zone: 'UTC',
       now: () => testing.now,
-      randomBytes: (count) =>
-        Uint8Array.from({ length: count }, () => {
-          drawnCount += 1
-          return (drawnCount * 151) % 256
-        }),
+      randomBytes: (count) => Uint8Array.from({ length: count }, () => Math.floor(random() * 256)),
       columns: 100,
     }
     const exitCode = await runCrib(args, terminal)
@@ -58,4 +54,15 @@ export function createTestingTerminal(now: string): TestingTerminal {
     remove: () => rmSync(folder, { recursive: true, force: true }),
   }
   return testing
+}
+
+/** Numbers from 0 to 1, the same for the same seed (mulberry32): ids of one test never meet, those of two runs agree. */
+function createRandom(seed: number): () => number {
+  let state = seed
+  return () => {
+    state = (state + 0x6d2b79f5) | 0
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296
+  }
 }

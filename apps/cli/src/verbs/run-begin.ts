@@ -1,15 +1,14 @@
 /** `crib run begin`: the number to hold is settled from the canner's card and written down with what was shown. */
-import { GUIDANCE_EDITION } from '@crib/guidance'
-import type { CannerFact, Facts } from '@crib/journal'
-import { type CannerCard, cannerLetter, confirmHold, type GaugeCard, loadCode } from '@crib/planning'
-import { type Json, shownValue } from '@crib/science'
+import { type CannerCard, confirmHold, type GaugeCard, runBegunBody } from '@crib/planning'
+import type { Json } from '@crib/science'
 import type { Command } from 'commander'
 import { type BookFlags, withOpenBook } from '../book.ts'
 import { cardLines } from '../card-lines.ts'
-import { type CardFlags, type CardOfCanner, cardsOfBook, oneOf, readJarSize, withCardFlags } from '../card-of-book.ts'
+import { type CardFlags, cardsOfBook, oneOf, readJarSize, withCardFlags } from '../card-of-book.ts'
 import { dateOf, readInstant } from '../clock-times.ts'
 import { BadInput, badInput, EXIT } from '../exit-codes.ts'
 import { resolveNameIn } from '../names.ts'
+import { readCount } from '../plan-flags.ts'
 import { type Door, printJson, verb, withBook } from '../verb.ts'
 import { noteDown } from './note.ts'
 import { showNow } from './run-show.ts'
@@ -46,26 +45,22 @@ export function addRunBegin(parent: Command, door: Door): void {
         }
         const route = routeOf(outcome, flags.gauge)
         const held = settle(route, flags.hold)
-        const runId = book.newId()
         const batchId = flags.batch === undefined ? null : resolveNameIn(book.facts)('batchId', flags.batch)
         if (flags.batch !== undefined && batchId === null)
           throw badInput('terminal:no-such-name', { field: '--batch', given: flags.batch })
-        const body = {
-          runId,
+        const body = runBegunBody(book.facts, {
+          runId: book.newId(),
           ...(batchId !== null && { batchId }),
-          cannerId: canner!.cannerId,
-          cannerName: canner!.name,
-          loadCode: nextLoadCode(book.facts, canner!, day, terminal.zone),
+          canner: canner!,
           jarSize: readJarSize(flags.size),
           jarCount: readCount(flags.jars),
-          gauge: route.gauge,
+          card: outcome,
+          route,
           requiredReadingPsi: held.requiredReadingPsi,
-          ventMin: outcome.vent.value,
-          processMin: outcome.minutes.value,
-          edition: GUIDANCE_EDITION,
-          cardShown: cardShown(of, route),
-        }
-        await noteDown(book, 'run-begun', body as Json, atMs)
+          atMs,
+          zone: terminal.zone,
+        })
+        await noteDown(book, 'run-begun', body as unknown as Json, atMs)
         const notes = held.notes.map(book.words.sentence)
         if (flags.json) return printJson(door, { kind: 'begun', run: body, notes })
         terminal.out([words.say('terminal:run-begun', { code: body.loadCode }), ...notes].join('\n'))
@@ -94,32 +89,4 @@ function settle(route: GaugeCard, asked: string | undefined) {
   const held = confirmHold(route, chosen)
   if (!held.ok) throw new BadInput(...held.why)
   return held
-}
-
-function readCount(given: string): number {
-  const count = Number(given)
-  if (!Number.isInteger(count) || count < 1) throw badInput('terminal:bad-count', { given })
-  return count
-}
-
-/** The canner's letter is its place among the book's canners; its round counts that canner's loads of the day. */
-function nextLoadCode({ canners, runs, kitchen }: Facts, { cannerId }: CannerFact, day: string, zone: string): string {
-  const letter = Object.keys(canners).indexOf(cannerId)
-  const before = Object.values(runs).filter(
-    ({ begun }) => begun.cannerId === cannerId && dateOf(Date.parse(begun.at.instant), zone) === day,
-  )
-  return loadCode({ kitchenName: kitchen?.name ?? '', day, letter: cannerLetter(letter), round: before.length + 1 })
-}
-
-/** What the card showed, kept with the load, so that its number can be asked about years later. */
-function cardShown({ outcome }: CardOfCanner, route: GaugeCard): Json {
-  if (outcome.kind !== 'card') return null
-  return {
-    elevationFt: outcome.elevation.value,
-    elevationKnownBy: outcome.elevationKnownBy,
-    gauge: route.gauge,
-    tablePsi: shownValue(route.table),
-    holdAtPsi: route.holdAt ? shownValue(route.holdAt) : null,
-    standing: outcome.standing.map(({ key }) => key),
-  }
 }

@@ -13,7 +13,7 @@ export interface RunFlags extends BookFlags {
 export function showNow(door: Door, flags: RunFlags, code: string | undefined): Promise<void> {
   const { terminal } = door
   return withOpenBook(flags, terminal, async (book) => {
-    const chosen = chosenRun(book, code, terminal.zone, terminal.now())
+    const chosen = chosenRun(book, code, terminal.now())
     if (flags.json) return printJson(door, nowJson(chosen, book, terminal.zone))
     terminal.out(runLines(chosen, book.words, terminal.columns).join('\n'))
   })

@@ -37,7 +37,7 @@ function addSaw(parent: Command, door: Door): void {
       (word: string, value: string | undefined, flags: RunFlags & { readonly at?: string; readonly anyway?: true }) =>
         withOpenBook(flags, terminal, async (book) => {
           const now = terminal.now()
-          const chosen = chosenRun(book, flags.load, terminal.zone, now)
+          const chosen = chosenRun(book, flags.load, now)
           const event = readEvent(word, value, chosen.run.runId)
           const atMs = flags.at === undefined ? now : readInstant(flags.at, { now, zone: terminal.zone })
           const advice = event.type === 'vent-closed' ? earlyVent(chosen, atMs) : []
@@ -74,7 +74,7 @@ function addTyped(parent: Command, door: Door): void {
     .action((file: string, flags: RunFlags & { readonly date?: string }) =>
       withOpenBook(flags, terminal, async (book) => {
         const now = terminal.now()
-        const { run } = chosenRun(book, flags.load, terminal.zone, now)
+        const { run } = chosenRun(book, flags.load, now)
         const text = file === '-' ? await terminal.readInput() : await readFile(file, 'utf8')
         const day = flags.date ?? dateOf(now, terminal.zone)
         // Every line is read before the first is written: a typing slip leaves no half a log behind.
@@ -93,7 +93,7 @@ function addLog(parent: Command, door: Door): void {
   withBook(verb(parent, door, 'log [load]', 'terminal:about-run-log'), door).action(
     (code: string | undefined, flags: BookFlags) =>
       withOpenBook(flags, terminal, async (book) => {
-        const { setup, records, run } = chosenRun(book, code, terminal.zone, terminal.now())
+        const { setup, records, run } = chosenRun(book, code, terminal.now())
         const { loadCode, cannerName } = run.begun
         const log = processLog({ setup, records, nowMs: terminal.now(), loadCode, cannerName })
         const said = (sentences: typeof log.lines) => sentences.map(book.words.sentence)
