@@ -17,8 +17,9 @@ interface AxeFinding {
 /** What axe finds against WCAG 2.2 A and AA and its own best practice. */
 export async function axeFindings(page: Page): Promise<readonly string[]> {
   if (!(await page.evaluate('"axe" in window'))) await page.evaluate(AXE)
+  // axe asks for the style sheets again, and waits in vain for them without a network.
   const violations = (await page.evaluate(
-    'axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }).then((r) => r.violations)',
+    'axe.run(document, { preload: navigator.onLine, runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }).then((r) => r.violations)',
   )) as readonly AxeFinding[]
   return violations.flatMap(({ id, nodes }) =>
     nodes.map(({ target, failureSummary }) => `${id} at ${target}: ${failureSummary}`),

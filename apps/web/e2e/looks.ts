@@ -16,7 +16,7 @@ export interface Look {
   /** Words that say the state is there. */
   readonly words?: string
   /** What a person does there to bring the state about. */
-  readonly then?: (page: Page) => Promise<void>
+  readonly act?: (page: Page) => Promise<void>
 }
 
 export const STATES = [
@@ -65,7 +65,7 @@ export const LOOKS: readonly Look[] = [
     path: '/crib',
     heading: 'Crib',
     words: '"plenty" has no amount to read.',
-    then: async (page) => {
+    act: async (page) => {
       const amount = page.getByLabel('How much')
       if (!(await amount.isVisible())) await page.locator('main summary').first().click()
       await amount.fill('plenty')
@@ -137,12 +137,12 @@ export async function openState(browser: Browser, house: House, state: State): P
   return {
     page,
     faults,
-    show: async ({ path, heading, words, then }) => {
+    show: async ({ path, heading, words, act }) => {
       // A new hash alone would not open the page again.
       await page.goto('about:blank')
       await page.goto(new URL(addressIn(path, book), house.url).href)
       await page.getByRole('heading', { level: 1, name: heading, exact: true }).waitFor()
-      await then?.(page)
+      await act?.(page)
       if (words) await page.getByText(words).first().waitFor()
     },
     close: () => context.close(),

@@ -74,6 +74,23 @@ describeInBrowser('every sheet', () => {
     expect([...roads].filter((road) => !visited.has(road))).toEqual([])
   })
 
+  test('a button without a name, and a word too long for the page, are noticed', async () => {
+    const { context, page } = await openPage(browser)
+    await openOwnBook(page, house.url)
+    expect(await axeFindings(page)).toEqual([])
+    await page.evaluate(() => document.querySelector('main')?.append(document.createElement('button')))
+    expect(await axeFindings(page)).toEqual([expect.stringContaining('button-name')])
+    expect(await sidewaysPx(page)).toBe(0)
+    await page.evaluate(() => {
+      const box = document.createElement('div')
+      box.style.cssText = 'width: 500px; height: 10px'
+      document.querySelector('main')?.append(box)
+    })
+    expect(await sidewaysPx(page)).toBeGreaterThan(0)
+    await context.close()
+  })
+
+  /** One row for each screen with a next action: a new screen adds its own. */
   const BY_KEYBOARD = [
     { name: 'home, empty', open: openOwnBook, path: '/', press: 'Bring in your corn', arrives: 'Crib' },
     { name: 'home, demo kitchen', open: openDemoKitchen, path: '/', press: 'Put seed by', arrives: 'Seed' },
