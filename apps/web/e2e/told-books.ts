@@ -18,10 +18,12 @@ export interface ToldBook {
 
 interface Teller {
   readonly book: ToldBook
+  /** Marked as invented on every page. */
+  readonly demo: boolean
   tell<K extends Kind>(kind: K, body: BodyOf<K>, minutesAgo?: number): void
 }
 
-async function tellBook(house: House, story: (teller: Teller) => void): Promise<ToldBook> {
+async function tellBook(house: House, demo: boolean, story: (teller: Teller) => void): Promise<ToldBook> {
   const newId = () => createId(CLOCK, RANDOM)
   const book = { kitchenId: newId(), batchId: newId(), runId: newId(), cannerId: newId() }
   const author = createAuthor({
@@ -31,6 +33,7 @@ async function tellBook(house: House, story: (teller: Teller) => void): Promise<
   const entries: StoredEntry[] = []
   story({
     book,
+    demo,
     tell: (kind, body, minutesAgo = 0) =>
       entries.push(author.write(kind, body, { happenedAt: { instant: Date.now() - minutesAgo * 60_000 } })),
   })
@@ -46,13 +49,13 @@ async function tellBook(house: House, story: (teller: Teller) => void): Promise<
 }
 
 /** S2's kitchen: 9 lb Lantern flint, ash M-1 with its record, one pot, one canner, seed by eye; two days ago. */
-function ostreyPoint({ book, tell }: Teller): void {
+function ostreyPoint({ book, demo, tell }: Teller): void {
   const [lotId, alkaliLotId, potId, seedId] = [1, 2, 3, 4].map(() => createId(CLOCK, RANDOM)) as [
     ...[string, string],
     ...[string, string],
   ]
   const twoDays = 2880
-  tell('kitchen-opened', { kitchenId: book.kitchenId, name: 'Ostrey Point', demo: false }, twoDays)
+  tell('kitchen-opened', { kitchenId: book.kitchenId, name: 'Ostrey Point', demo }, twoDays)
   tell('kitchen-noted', { kitchenId: book.kitchenId, elevationM: 820 * FT_M, elevationKnownBy: 'map' }, twoDays)
   const flint = { cornType: 'flint', form: 'shelled', treatedSeed: false } as const
   tell('corn-lot-brought-in', { lotId, name: 'Lantern flint', ...flint, massKg: 9 * LB_KG, asTyped: '9 lb' }, twoDays)
@@ -85,8 +88,8 @@ function planned({ book, tell }: Teller): void {
 }
 
 /** The alkali boil is on since 90 minutes; a quarter of the kernels slipped. */
-export function duringABatch(house: House): Promise<ToldBook> {
-  return tellBook(house, (teller) => {
+export function duringABatch(house: House, demo = false): Promise<ToldBook> {
+  return tellBook(house, demo, (teller) => {
     ostreyPoint(teller)
     planned(teller)
     const { book, tell } = teller
@@ -98,8 +101,8 @@ export function duringABatch(house: House): Promise<ToldBook> {
 }
 
 /** One canner at pressure since ten minutes, after a dip that was regained. */
-export function runningCanner(house: House): Promise<ToldBook> {
-  return tellBook(house, (teller) => {
+export function runningCanner(house: House, demo = false): Promise<ToldBook> {
+  return tellBook(house, demo, (teller) => {
     ostreyPoint(teller)
     planned(teller)
     const { book, tell } = teller
