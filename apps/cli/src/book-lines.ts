@@ -1,5 +1,6 @@
 /** What a book holds, as lines for a terminal: kitchen, corn, seed, kettle things, batches, loads, food, open questions. */
 import type { CornLotFact, FoodLotFact, RunFact } from '@crib/journal'
+import { jarName } from '@crib/planning'
 import { convert } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
 import type { OpenBook } from './book.ts'
@@ -106,7 +107,7 @@ function runRow({ begun, events }: RunFact, zone: string, words: Words): string[
   return [
     begun.loadCode,
     begun.cannerName,
-    words.say('terminal:run-jars', { count: begun.jarCount, size: begun.jarSize }),
+    words.say('terminal:run-jars', { number: begun.jarCount, jarName: words.sentence(jarName(begun.jarSize)) }),
     last ? `${showInstant(Date.parse(last.instant), zone)} ${last.event.type}` : '',
   ]
 }
@@ -114,7 +115,7 @@ function runRow({ begun, events }: RunFact, zone: string, words: Words): string[
 function foodRow({ loadCode, form, jarSize, count, remainingCount, place }: FoodLotFact, words: Words): string[] {
   return [
     loadCode,
-    [form, jarSize].filter(Boolean).join(', '),
+    [form, jarSize && words.sentence(jarName(jarSize))].filter(Boolean).join(', '),
     words.say('terminal:food-left', { left: remainingCount, putUp: count }),
     place ?? '',
   ]

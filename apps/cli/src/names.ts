@@ -36,8 +36,3 @@ export function resolveNameIn(facts: Facts): ResolveName {
     )
   }
 }
-
-/** Every id under which the fold keeps a story, for "nothing of that name". */
-export function namesFor(facts: Facts, field: string): readonly string[] {
-  return (namedThings(facts)[field] ?? []).flatMap(({ names }) => names)
-}

@@ -1,5 +1,5 @@
 /** A batch plan as lines: seed first, what to set out, what to expect, loads, the walk, the day, why, and what to mind. */
-import { amountName, type BatchPlan, type Day, type DayPlan, type Stage, sheetAmounts } from '@crib/planning'
+import { amountName, type BatchPlan, type Day, type DayPlan, jarName, type Stage, sheetAmounts } from '@crib/planning'
 import type { Reckoned, Sentence } from '@crib/science'
 import { formatClock, formatDuration, formatReckoned, type Words } from '@crib/wording'
 import { aligned, bullet, section } from './lines.ts'
@@ -65,7 +65,7 @@ function loadLines({ jars }: BatchPlan, words: Words): string[] {
   const rows = loads.map(({ number, cannerName, jarCount }) => [
     `${number}`,
     cannerName,
-    words.say('terminal:run-jars', { count: jarCount, size: jars!.jarSize }),
+    words.say('terminal:run-jars', { number: jarCount, jarName: words.sentence(jarName(jars!.jarSize)) }),
   ])
   return ['', words.say('paper:loads'), ...aligned(rows)]
 }

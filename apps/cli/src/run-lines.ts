@@ -1,5 +1,5 @@
 /** Where a canner load stands, as lines: the next thing first, then what is due by the clock, what counted, what departed. */
-import { runClock } from '@crib/planning'
+import { jarName, runClock } from '@crib/planning'
 import { formatQuantity, type Words } from '@crib/wording'
 import { section } from './lines.ts'
 import type { RunOfBook } from './run-of-book.ts'
@@ -15,8 +15,8 @@ export function runLines({ run, setup, records, state }: RunOfBook, words: Words
     words.say('terminal:run-of', {
       code: begun.loadCode,
       canner: begun.cannerName,
-      count: begun.jarCount,
-      size: begun.jarSize,
+      number: begun.jarCount,
+      jarName: words.sentence(jarName(begun.jarSize)),
     }),
     words.say(setup.gauge === 'dial' ? 'terminal:run-held-to-dial' : 'terminal:run-held-to-weight', {
       pressure: { value: setup.requiredReadingPsi, unit: setup.gauge === 'dial' ? 'PsiGauge' : 'LbWeight' },

@@ -1,10 +1,14 @@
 /** `npm start` ends here: opens the book on the embedded store and prints where. */
 import { existsSync, mkdirSync } from 'node:fs'
+import { enableCompileCache } from 'node:module'
 import { homedir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import { createWords } from '@crib/wording'
+
+// The next start finds its modules stripped and compiled.
+enableCompileCache()
 
 const NODE_AT_LEAST = [24, 15] as const
 const words = createWords()
