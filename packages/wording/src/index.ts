@@ -8,4 +8,12 @@ export {
   formatReckoned,
   unitName,
 } from './units.ts'
-export { createWords, type Nouns, PLAIN_NOUNS, type SayParams, type Words } from './words.ts'
+export {
+  createWords,
+  createWordsOf,
+  type MessageFiles,
+  type Nouns,
+  PLAIN_NOUNS,
+  type SayParams,
+  type Words,
+} from './words.ts'

@@ -27,10 +27,20 @@ export interface Words {
 }
 
 export function createWords(nouns: Nouns = PLAIN_NOUNS): Words {
+  return createWordsOf(ENGLISH, nouns)
+}
+
+/** Message files by part, for a door that does not carry all of them at once. */
+export interface MessageFiles {
+  readonly [part: string]: { readonly [key: string]: string }
+}
+
+/** The words of some parts; a key of another part throws as a missing one does. */
+export function createWordsOf(messages: MessageFiles, nouns: Nouns = PLAIN_NOUNS): Words {
   const library = createInstance({
     lng: 'en',
-    resources: { en: ENGLISH },
-    ns: Object.keys(ENGLISH),
+    resources: { en: messages },
+    ns: Object.keys(messages),
     initAsync: false,
     interpolation: { escapeValue: false, defaultVariables: { ...nouns } },
     missingInterpolationHandler: (text, found) => {

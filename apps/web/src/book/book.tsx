@@ -39,3 +39,5 @@ export function useBook(): Book {
   if (!book) throw new Error('useBook is used outside the book')
   return book
 }
+
+export type { ClockQuestion }

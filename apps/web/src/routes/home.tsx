@@ -1,4 +1,7 @@
-/** The year: the corn as a mass balance, what the book asks, and the one next thing to do. */
+/**
+ * The year: the corn as a mass balance, what the book asks, and the one next thing to do.
+ * Says only what shell, common and errors hold: the first screen waits for no other words.
+ */
 import { useState } from 'react'
 import { useBook } from '../book/book.tsx'
 import {

@@ -1,10 +1,12 @@
 /** The frame round every page: the kitchen's name, what the connection is doing, slips, the sheet, the shelf of tags. */
-import { type ReactNode, useEffect, useRef } from 'react'
+import { type ReactNode, Suspense, useEffect, useRef } from 'react'
 import { useLocation } from 'wouter'
 import { useBook } from '../book/book.tsx'
 import { InventedSlip } from '../parts-of-the-sheet/slips.tsx'
-import { useWords } from '../words.tsx'
+import { Loading } from '../parts-of-the-sheet/standstill.tsx'
+import { useWords, WithAllWords } from '../words.tsx'
 import { ClockSlip } from './clock-slip.tsx'
+import { ErrorFence } from './error-fence.tsx'
 import { NewerSlip } from './newer-slip.tsx'
 import { OfflineLine } from './offline-line.tsx'
 import { Shelf } from './shelf.tsx'
@@ -36,7 +38,15 @@ export function Frame({ children }: { readonly children: ReactNode }) {
           <ClockSlip />
           <NewerSlip />
         </div>
-        {children}
+        {location === '/' ? (
+          children
+        ) : (
+          <ErrorFence>
+            <Suspense fallback={<Loading />}>
+              <WithAllWords>{children}</WithAllWords>
+            </Suspense>
+          </ErrorFence>
+        )}
       </main>
       <Shelf />
     </div>
