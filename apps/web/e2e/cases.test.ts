@@ -45,7 +45,7 @@ describeInBrowser('the web door', () => {
     await page.goto('about:blank')
     await page.goto(new URL(`/workbench/${calc}${hash}`, house.url).href)
     const outcome = page.locator('#outcome')
-    await outcome.getByRole('heading', { name: 'Numbers', exact: true }).waitFor()
+    await outcome.getByRole('heading', { name: 'What comes out', exact: true }).waitFor()
     // Visible words only: what a fold hides is not said. Titles of cited works stand in a part of their own.
     const text = await visibleText(outcome)
     await page.getByText('The same as JSON').click()

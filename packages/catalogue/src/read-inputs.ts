@@ -13,7 +13,7 @@ import {
   UNITS,
   type Unit,
 } from '@crib/science'
-import type { MessageKey } from '@crib/wording'
+import { type MessageKey, unitName } from '@crib/wording'
 
 export interface InputFault {
   /** Path of the field, for example `canners[1].capacityPints`. */
@@ -119,12 +119,12 @@ function canonicalValue(unit: Unit, given: unknown, path: string, faults: InputF
     const parsed = parseQuantity(given, UNITS[unit].measure, { allowNegative: true })
     if (parsed.ok) return converted(parsed.quantity.value, parsed.quantity.unit, unit, path, faults)
   }
-  return fault(faults, path, 'workbench:not-a-quantity', { given: shown(given), unit })
+  return fault(faults, path, 'workbench:not-a-quantity', { given: shown(given), unit: unitName(unit) })
 }
 
 function converted(value: number, from: Unit, to: Unit, path: string, faults: InputFault[]): number | undefined {
   if (UNITS[from].measure !== UNITS[to].measure) {
-    return fault(faults, path, 'workbench:wrong-measure', { given: { value, unit: from }, unit: to })
+    return fault(faults, path, 'workbench:wrong-measure', { given: { value, unit: from }, unit: unitName(to) })
   }
   return convert(value, from, to)
 }
@@ -155,11 +155,13 @@ function readSeries(field: FieldOf<'series'>, given: unknown, path: string, faul
   return given.flatMap((point, index) => {
     const at = `${path}[${index}]`
     const pair = Array.isArray(point) ? point : isRecord(point) ? [point.time, point.value] : []
-    const [time, value] = pair.map((part) => (typeof part === 'string' ? Number(part) : part))
+    // An empty cell is no reading; Number('') would make it zero.
+    const [time, value] = pair.map((part) => (typeof part === 'string' && part.trim() !== '' ? Number(part) : part))
     if (typeof time === 'number' && typeof value === 'number' && Number.isFinite(time) && Number.isFinite(value)) {
       return [{ time, value }]
     }
-    fault(faults, at, 'workbench:not-a-point', { given: shown(point), unit: field.unit, timeUnit: field.timeUnit })
+    const units = { unit: unitName(field.unit), timeUnit: unitName(field.timeUnit) }
+    fault(faults, at, 'workbench:not-a-point', { given: shown(point), ...units })
     return []
   })
 }

@@ -57,7 +57,7 @@ function Point({
   const { typed, set } = useForm()
   const point = pointOf(valueAt(typed, path))
   return (
-    <div className="bench-cells">
+    <div className="bench-cells bench-point">
       {columns.map(({ name, label }) => (
         <div className="field" key={name}>
           <label htmlFor={`${fieldId(path)}-${name}`}>{label}</label>
