@@ -6,6 +6,7 @@ import type { Command } from 'commander'
 import { oneOf, readAlkali, readJarSize } from './card-of-book.ts'
 import { badInput } from './exit-codes.ts'
 import { resolveNameIn } from './names.ts'
+import { unitName } from './unit-name.ts'
 import { collect, type Door } from './verb.ts'
 
 export interface PlanFlags {
@@ -149,7 +150,7 @@ function readSeed(text: string, { places, reason }: PlanFlags): SeedAnswer {
 
 function measured(text: string, measure: 'mass' | 'volume', unit: Unit, flag: string): number {
   const parsed = parseQuantity(text, measure)
-  if (!parsed.ok) throw badInput('terminal:not-an-amount', { field: flag, given: text, unit })
+  if (!parsed.ok) throw badInput('terminal:not-an-amount', { field: flag, given: text, unit: unitName(unit) })
   return convert(parsed.quantity.value, parsed.quantity.unit, unit)
 }
 

@@ -4,6 +4,7 @@
  */
 import { convert, type Json, parseQuantity, UNITS, type Unit } from '@crib/science'
 import { badInput } from './exit-codes.ts'
+import { unitName } from './unit-name.ts'
 
 /** The part of a schema this file reads; schemas of the journal have it. */
 export interface SchemaShape {
@@ -100,7 +101,7 @@ function readNumber(field: string, typed: string): Json {
   const unit = unitOf(field)
   if (unit === null) return typed
   const parsed = parseQuantity(typed, UNITS[unit].measure, { allowNegative: true })
-  if (!parsed.ok) throw badInput('terminal:not-an-amount', { field, given: typed, unit })
+  if (!parsed.ok) throw badInput('terminal:not-an-amount', { field, given: typed, unit: unitName(unit) })
   // Twelve digits: 9 lb is kept as 4.08233133 kg, without the dust of binary multiplication.
   return Number(convert(parsed.quantity.value, parsed.quantity.unit, unit).toPrecision(12))
 }

@@ -95,7 +95,7 @@ test.each([
     'a weight that is no number',
     'corn-lot-brought-in',
     ['name=x', 'cornType=flint', 'form=ears', 'massKg=lots', 'asTyped=', 'treatedSeed=no'],
-    'give a number in Kg',
+    'give a number in kg',
   ],
   [
     'one planting of seed without a reason',

@@ -3,19 +3,24 @@ import { GUIDANCE_EDITION } from '@crib/guidance'
 import { isStandingRead, standingFood } from '@crib/planning'
 import { type BookFlags, withFacts, withOpenBook } from '../book.ts'
 import { cardLines } from '../card-lines.ts'
-import { type CardFlags, cardsOfBook, readAlkali, withCardFlags } from '../card-of-book.ts'
+import { type CardFlags, cardsOfBook, readAlkali, readJarSize, withCardFlags } from '../card-of-book.ts'
 import { dateOf } from '../clock-times.ts'
-import { EXIT } from '../exit-codes.ts'
+import { badInput, EXIT } from '../exit-codes.ts'
+import { type PrintFlags, printPdf, withPrintFlags } from '../print.ts'
+import { cardDocument } from '../sheets.ts'
 import { type AddVerb, printJson, verb, withBook } from '../verb.ts'
 import { noteDown } from './note.ts'
 
-interface CardVerbFlags extends BookFlags, CardFlags {
+interface CardVerbFlags extends BookFlags, CardFlags, PrintFlags {
+  readonly pdf?: string
   readonly read?: true
 }
 
 export const addCard: AddVerb = (program, door) => {
   const { terminal, words, end } = door
-  withCardFlags(withBook(verb(program, door, 'card [canner]', 'terminal:about-card'), door), door)
+  const command = withCardFlags(withBook(verb(program, door, 'card [canner]', 'terminal:about-card'), door), door)
+  withPrintFlags(command, door)
+    .option('--pdf <file>', words.say('terminal:flag-pdf'))
     .option('--read', words.say('terminal:flag-read'))
     .action(async (name: string | undefined, flags: CardVerbFlags) => {
       const today = dateOf(terminal.now(), terminal.zone)
@@ -23,11 +28,14 @@ export const addCard: AddVerb = (program, door) => {
       await withFacts(flags, terminal, async ({ facts, words: own }) => {
         const cards = cardsOfBook(facts, name, flags, today)
         if (cards.some(({ outcome }) => outcome.kind === 'refused')) end(EXIT.refused)
-        if (flags.json)
-          return printJson(
-            door,
-            cards.map(({ name: canner, outcome }) => ({ canner, ...outcome })),
-          )
+        if (flags.pdf !== undefined) {
+          const names = cards.map((card) => card.name).join(', ')
+          if (cards.length > 1) throw badInput('terminal:which-canner-here', { names })
+          const document = cardDocument(cards[0]!, { facts, flags, door, words: own }, readJarSize(flags.size))
+          return printPdf(document, flags.pdf, door, flags)
+        }
+        const listed = cards.map(({ name: canner, outcome }) => ({ canner, ...outcome }))
+        if (flags.json) return printJson(door, listed)
         terminal.out(cards.map((card) => cardLines(card, own, terminal.columns).join('\n')).join('\n\n'))
       })
     })

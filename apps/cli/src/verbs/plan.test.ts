@@ -133,6 +133,16 @@ test('sheet, card, log, board and labels come out as PDF files', async () => {
   }
 })
 
+test('card and log print themselves as well', async () => {
+  await terminal.crib('card', '--read')
+  await terminal.crib('run', 'begin', 'yard canner', '--jars', '6')
+  const [card, log] = ['card.pdf', 'log.pdf'].map((name) => join(terminal.folder, name))
+  expect((await terminal.crib('card', '--pdf', card!)).exitCode).toBe(0)
+  expect((await terminal.crib('run', 'log', '--pdf', log!, '--paper', 'a4')).exitCode).toBe(0)
+  expect(isPdf(card!)).toBe(true)
+  expect(isPdf(log!)).toBe(true)
+})
+
 test.each([
   [['poster'], 'must be one of: batch-sheet'],
   [['jar-labels'], 'Nothing in the pantry to label'],

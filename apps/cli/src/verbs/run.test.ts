@@ -157,7 +157,7 @@ test.each([
   [['shake'], 'not something a load can tell'],
   [['seal-seen'], 'held and not held'],
   [['zero', '3'], 'takes no value'],
-  [['reading', 'high'], 'give a number in PsiGauge'],
+  [['reading', 'high'], 'give a number in psi'],
   [['reading', '99'], 'takes 0 to 30 psi'],
 ])('run saw %j is refused', async (words, reason) => {
   await begun()

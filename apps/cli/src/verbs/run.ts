@@ -7,7 +7,9 @@ import { dateOf, readInstant } from '../clock-times.ts'
 import { EVENT_WORDS, readEvent } from '../event-typed.ts'
 import { badInput, EXIT } from '../exit-codes.ts'
 import { section } from '../lines.ts'
+import { type PrintFlags, printPdf, withPrintFlags } from '../print.ts'
 import { chosenRun, type RunOfBook } from '../run-of-book.ts'
+import { logDocument } from '../sheets.ts'
 import { readTypedLog } from '../typed-log.ts'
 import { type AddVerb, type Door, printJson, verb, withBook } from '../verb.ts'
 import { noteDown } from './note.ts'
@@ -90,10 +92,16 @@ function addTyped(parent: Command, door: Door): void {
 
 function addLog(parent: Command, door: Door): void {
   const { terminal, words } = door
-  withBook(verb(parent, door, 'log [load]', 'terminal:about-run-log'), door).action(
-    (code: string | undefined, flags: BookFlags) =>
+  withPrintFlags(withBook(verb(parent, door, 'log [load]', 'terminal:about-run-log'), door), door)
+    .option('--pdf <file>', words.say('terminal:flag-pdf'))
+    .action((code: string | undefined, flags: BookFlags & PrintFlags & { readonly pdf?: string }) =>
       withOpenBook(flags, terminal, async (book) => {
-        const { setup, records, run } = chosenRun(book, code, terminal.now())
+        const chosen = chosenRun(book, code, terminal.now())
+        if (flags.pdf !== undefined) {
+          const document = logDocument(chosen, { facts: book.facts, flags, door, words: book.words })
+          return printPdf(document, flags.pdf, door, flags)
+        }
+        const { setup, records, run } = chosen
         const { loadCode, cannerName } = run.begun
         const log = processLog({ setup, records, nowMs: terminal.now(), loadCode, cannerName })
         const said = (sentences: typeof log.lines) => sentences.map(book.words.sentence)
@@ -114,5 +122,5 @@ function addLog(parent: Command, door: Door): void {
           ].join('\n'),
         )
       }),
-  )
+    )
 }
