@@ -81,6 +81,7 @@ export const habitsSchema = v.strictObject({
 export const momentSchema = v.picklist([
   'ash',
   'alkali',
+  'sodium-hydroxide',
   'first-rub',
   'pot',
   'foam',
@@ -108,6 +109,14 @@ export const cautionsSchema = v.strictObject({
       (rows) => momentSchema.options.every((moment) => rows.some((row) => row.moment === moment)),
       'every moment',
     ),
+  ),
+})
+
+export const nourishmentSchema = v.strictObject({
+  ...envelopeEntries,
+  rows: v.pipe(
+    v.array(v.strictObject({ message: messageSlug, source: nullableSource, seen: seenSchema })),
+    v.minLength(1),
   ),
 })
 

@@ -10,6 +10,7 @@ export { GUIDANCE_CALCS } from './guidance-calcs.ts'
 export { HABIT_TOPICS, type HabitLine, habitLine } from './habits.ts'
 export { JAR_KEYS, type JarUse, jarUses } from './jars.ts'
 export { type KeepingAdvice, keepingAdvice } from './keeping.ts'
+export { whatAlkaliFrees } from './nourishment.ts'
 export {
   type FoundPressure,
   type GaugeKind,

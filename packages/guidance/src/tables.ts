@@ -6,6 +6,7 @@ import { HABITS } from './habits.ts'
 import { JAR_SIZES } from './jars.ts'
 import { KEEPING } from './keeping.ts'
 import { NEIGHBOUR_PROCESSES } from './neighbours.ts'
+import { NOURISHMENT } from './nourishment.ts'
 import { DIAL_BANDS, WEIGHT_BANDS } from './pressure.ts'
 import { PROCESS_TABLES } from './process.ts'
 import { ALKALI_RECIPES } from './recipes.ts'
@@ -44,4 +45,5 @@ export const GUIDANCE_TABLES: readonly GuidanceTable[] = [
   HABITS,
   ALKALI_RECIPES,
   CAUTIONS,
+  NOURISHMENT,
 ]

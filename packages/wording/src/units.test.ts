@@ -55,6 +55,18 @@ describe('a reckoned value as text', () => {
 
   test('shows its range when it has one', () => {
     expect(formatReckoned({ ...plain, low: 13.2, high: 24 })).toBe('18, between 14 and 24')
+    const tenths = { mode: 'nearest', step: 0.1 } as const
+    const hominy = { ...plain, value: 18, unit: 'LiquidQt', rounding: tenths, low: 13.2, high: 24 } as const
+    expect(formatReckoned(hominy)).toBe('18 liquid qt (17 L), between 13.2 and 24 liquid qt')
+    const alive = {
+      ...plain,
+      value: 0.92,
+      unit: 'Fraction',
+      rounding: { mode: 'nearest', step: 0.01 },
+      low: 0.81,
+      high: 0.98,
+    } as const
+    expect(formatReckoned(alive)).toBe('92 %, between 81 and 98 %')
   })
 })
 

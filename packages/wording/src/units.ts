@@ -104,14 +104,18 @@ export function formatDuration(minutes: number): string {
  */
 export function formatQuantity({ value, unit }: Quantity, companion: Companion = 'both'): string {
   const style = STYLES[unit]
-  if (unit === 'Count') return formatNumber(value)
-  if (unit === 'ClockMin') return clockWithDay(value)
-  if (unit === 'Fraction') return `${formatNumber(value * 100)} %`
-  const number = (style.kitchenFractions && kitchenNumber(value)) || formatNumber(value)
+  const number = numberOf({ value, unit })
   const name = style.plural && value > 1 ? style.plural : style.name
-  const text = `${number} ${name}`
+  const text = name === '' ? number : `${number} ${name}`
   if (companion === 'alone' || !style.beside) return text
   return `${text} (${formatBeside(convert(value, unit, style.beside), style)})`
+}
+
+/** The number alone, as its unit is read: a clock time, a percentage, a kitchen fraction, or digits. */
+function numberOf({ value, unit }: Quantity): string {
+  if (unit === 'ClockMin') return clockWithDay(value)
+  if (unit === 'Fraction') return formatNumber(value * 100)
+  return (STYLES[unit].kitchenFractions && kitchenNumber(value)) || formatNumber(value)
 }
 
 function formatBeside(value: number, style: Style): string {
@@ -134,7 +138,8 @@ export function formatReckoned(reckoned: Reckoned, companion: Companion = 'both'
   const text = formatQuantity({ value: shownValue(reckoned), unit: reckoned.unit }, companion)
   if (reckoned.low === undefined || reckoned.high === undefined) return text
   const { unit, rounding } = reckoned
-  const low = formatQuantity({ value: shownValue({ value: reckoned.low, rounding }), unit }, 'alone')
-  const high = formatQuantity({ value: shownValue({ value: reckoned.high, rounding }), unit }, 'alone')
-  return low === high ? text : `${text}, between ${low} and ${high}`
+  const low = { value: shownValue({ value: reckoned.low, rounding }), unit }
+  const high = { value: shownValue({ value: reckoned.high, rounding }), unit }
+  if (low.value === high.value) return text
+  return `${text}, between ${numberOf(low)} and ${formatQuantity(high, 'alone')}`
 }

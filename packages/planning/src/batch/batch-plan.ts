@@ -2,6 +2,8 @@
  * From a sack or ears to every ending, as amounts with reasons. Leaves out: clock times (day/), what a canner's needle
  * must show (canner/), and anything a keeper has not said and no book prints.
  */
+
+import { whatAlkaliFrees } from '@crib/guidance'
 import type { Reckoned, Sentence } from '@crib/science'
 import { seedLine } from '../seed/seed-answer.ts'
 import { nearest, reckon } from '../shared/reckon.ts'
@@ -97,6 +99,7 @@ export function batchPlan(input: BatchPlanInput): BatchOutcome {
       ...(jarShare > 0 ? [say('kettle:fresh-frozen-dried-first')] : []),
       ...endings.flatMap((ending) => ending.sentences),
       ...(jars ? [...jars.standing, ...jars.reasons] : []),
+      ...whatAlkaliFrees(),
     ],
     warnings: [...seed.warnings, ...sections.flatMap((section) => section.warnings), ...(jarsClosed?.why ?? [])],
   }

@@ -2,6 +2,7 @@
  * The walk from pot to hominy as an editable list, with two patterns built in. Minutes are ranges to look in at, never
  * a promise. Leaves out: amounts of water (water.ts) and clock times (day/).
  */
+import type { Moment } from '@crib/guidance'
 import type { Sentence } from '@crib/science'
 import { say } from '../shared/say.ts'
 import type { CornType, Hull, HullingAlkali } from './input.ts'
@@ -119,6 +120,14 @@ const FINAL_RATIO = 4
 const COLD_POT_HEAT_UP_MIN = 30
 const HOT_POT_HEAT_UP_MIN = 10
 
+/** What the hand is about to touch, by what goes into the pot. */
+const ALKALI_MOMENTS: Readonly<Record<HullingAlkali, readonly Moment[]>> = {
+  ash: ['ash', 'alkali'],
+  'calcium-hydroxide': ['alkali'],
+  'sodium-hydroxide': ['alkali', 'sodium-hydroxide'],
+  'baking-soda': ['alkali'],
+}
+
 /**
  * A built-in list of stages.
  * `printed`: hot and cold rinses, five 5-minute re-boils in fresh water, final cook 30 to 45 min.
@@ -136,7 +145,7 @@ export function builtInStages({ pattern, cornType, hull, alkali, waterToCornRati
     waterToCornRatio,
     needsHands: false,
     waits: 'not',
-    cautionMoments: [alkali === 'ash' ? 'ash' : 'alkali', 'pot', 'foam'],
+    cautionMoments: [...ALKALI_MOMENTS[alkali], 'pot', 'foam'],
   })
   const sortWet = stage('sort-wet', { lowMin: 10, highMin: 15, cautionMoments: ['sort'] })
   const finalCook = stage('final-cook', {
