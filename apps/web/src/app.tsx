@@ -7,7 +7,7 @@ import { PreferencesProvider } from './preferences.tsx'
 import { ErrorFence } from './shell/error-fence.tsx'
 import { Frame } from './shell/frame.tsx'
 import { NotHere } from './shell/not-here.tsx'
-import { PARTS } from './shell/parts.ts'
+import { PARTS, PLACES } from './shell/parts.ts'
 import { Threshold } from './shell/threshold.tsx'
 import { WordsProvider } from './words.tsx'
 
@@ -42,7 +42,7 @@ function Screens() {
     <ErrorFence>
       <Suspense fallback={<Loading />}>
         <Switch>
-          {PARTS.map(({ path, Screen }) => (
+          {[...PARTS, ...PLACES].map(({ path, Screen }) => (
             <Route key={path} path={path} nest={path !== '/'}>
               <Screen />
             </Route>

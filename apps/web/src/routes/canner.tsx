@@ -1,16 +1,50 @@
-/** Canner: the canners at hand and their gauges. */
+/** Canner: the canners at hand and their gauges; the card of each at /canner/card/<cannerId>. */
+import { lazy } from 'react'
+import { Route, Switch } from 'wouter'
 import { useBook } from '../book/book.tsx'
-import { Empty, Fold, MarginNote, Passage, Sheet } from '../parts-of-the-sheet/index.ts'
+import {
+  ButtonRow,
+  Empty,
+  Fold,
+  MarginNote,
+  NextAction,
+  Passage,
+  Sheet,
+  SideAction,
+} from '../parts-of-the-sheet/index.ts'
 import { CannerForm, Canners } from '../records/canners.tsx'
 import { GaugeTestForm } from '../records/gauge-test-form.tsx'
 import { useWords } from '../words.tsx'
+import { OnTheFire } from './canner/on-the-fire.tsx'
+
+const CardSheet = lazy(() => import('./card/card-sheet.tsx').then(({ CardSheet: Card }) => ({ default: Card })))
+
+const RunBegin = lazy(() => import('./canner/run-begin.tsx'))
+const RunScreen = lazy(() => import('./canner/run-sheet.tsx'))
 
 export default function CannerScreen() {
+  return (
+    <Switch>
+      <Route path="/run" component={RunBegin} />
+      <Route path="/run/:runId">{({ runId }) => <RunScreen runId={runId} />}</Route>
+      <Route path="/card/:cannerId">{({ cannerId }) => <CardSheet cannerId={cannerId} />}</Route>
+      <Route component={CannerList} />
+    </Switch>
+  )
+}
+
+function CannerList() {
   const { facts } = useBook()
   const { say } = useWords()
   const canners = Object.values(facts.canners)
   return (
     <Sheet title={say('shell:part-canner')} drawing="canner" lead={say('shell:canner-lead')}>
+      <OnTheFire title={say('canner:run-screen-list-title')} />
+      {canners.length > 0 && (
+        <Passage>
+          <NextAction href="/canner/run">{say('canner:run-screen-begin')}</NextAction>
+        </Passage>
+      )}
       <Passage title={say('shell:canners-title')}>
         {canners.length === 0 && (
           <Empty drawing="canner">
@@ -18,6 +52,13 @@ export default function CannerScreen() {
           </Empty>
         )}
         <Canners />
+        <ButtonRow>
+          {canners.map(({ cannerId, name }) => (
+            <SideAction key={cannerId} href={`/canner/card/${cannerId}`}>
+              {say('shell:card-of', { name })}
+            </SideAction>
+          ))}
+        </ButtonRow>
       </Passage>
       <Passage title={say('shell:canners-more-title')} margin={<MarginNote>{say('shell:gauge-margin')}</MarginNote>}>
         {canners.some(({ gauges }) => gauges.includes('dial')) && (

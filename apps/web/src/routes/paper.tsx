@@ -1,15 +1,20 @@
-import { Empty, Passage, Sheet } from '../parts-of-the-sheet/index.ts'
-import { useWords } from '../words.tsx'
+/** Paper: everything that can be printed for the day at hand, and each sheet to look at before it is printed. */
+import { Route, Switch } from 'wouter'
+import { NotHere } from '../shell/not-here.tsx'
+import { BatchSheetPage, BlankLogPage, CannerCardPage, LabelsPage, RunLogPage, WallBoardPage } from './paper/pages.tsx'
+import { PaperList } from './paper/paper-list.tsx'
 
 export default function PaperScreen() {
-  const { say } = useWords()
   return (
-    <Sheet title={say('shell:part-paper')} drawing="sheet" lead={say('shell:paper-lead')}>
-      <Passage>
-        <Empty drawing="sheet">
-          <p>{say('shell:paper-empty')}</p>
-        </Empty>
-      </Passage>
-    </Sheet>
+    <Switch>
+      <Route path="/" component={PaperList} />
+      <Route path="/batch-sheet/:batchId">{({ batchId }) => <BatchSheetPage batchId={batchId} />}</Route>
+      <Route path="/canner-card/:cannerId">{({ cannerId }) => <CannerCardPage cannerId={cannerId} />}</Route>
+      <Route path="/process-log" component={BlankLogPage} />
+      <Route path="/process-log/:runId">{({ runId }) => <RunLogPage runId={runId} />}</Route>
+      <Route path="/labels" component={LabelsPage} />
+      <Route path="/wall-board/:batchId">{({ batchId }) => <WallBoardPage batchId={batchId} />}</Route>
+      <Route component={NotHere} />
+    </Switch>
   )
 }

@@ -28,3 +28,8 @@ export const PARTS: readonly BookPart[] = [
   },
   { path: '/house', name: 'shell:part-house', drawing: 'house', Screen: lazy(() => import('../routes/house.tsx')) },
 ]
+
+/** Pages reached from a part, without a tag of their own. */
+export const PLACES: readonly Pick<BookPart, 'path' | 'Screen'>[] = [
+  { path: '/plan', Screen: lazy(() => import('../routes/plan.tsx')) },
+]

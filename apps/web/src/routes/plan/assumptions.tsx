@@ -1,0 +1,367 @@
+/**
+ * What was taken for granted, one row each, opened by a tap. A change moves the plan at once, and what moved stands under
+ * the row that was changed. Props: plan, change, changeAnswer, moved, unitOf.
+ */
+import { type BatchPlan, HOMINY_PER_DRY_VOLUME, type Moved, WATER_TO_CORN_RATIO } from '@crib/planning'
+import type { Unit } from '@crib/science'
+import { formatNumber, formatQuantity } from '@crib/wording'
+import { type ReactNode, useState } from 'react'
+import { useBook } from '../../book/book.tsx'
+import {
+  ChoiceTags,
+  ClockField,
+  CountField,
+  FlagTag,
+  Fold,
+  MarginNote,
+  Passage,
+  Reasons,
+  SideAction,
+} from '../../parts-of-the-sheet/index.ts'
+import { Asked, useRecord } from '../../records/use-record.tsx'
+import { useWords } from '../../words.tsx'
+import { type Assumed, type Draft, useDraft } from './draft.tsx'
+import { HominyField } from './hominy-field.tsx'
+import { MovedList, upperFirst } from './plan-number.tsx'
+import { StageList } from './stage-list.tsx'
+
+interface AssumptionsProps {
+  readonly plan: BatchPlan
+  readonly change: (change: Assumed) => void
+  readonly changeAnswer: (change: Partial<Draft>) => void
+  readonly moved: readonly Moved[]
+  readonly unitOf: (id: string) => Unit | null
+}
+
+export function Assumptions(props: AssumptionsProps) {
+  const { say } = useWords()
+  const [touched, setTouched] = useState<string | null>(null)
+  const rows = useRows(props)
+  return (
+    <Passage title={say('shell:plan-assumed')} margin={<MarginNote>{say('shell:plan-assumed-margin')}</MarginNote>}>
+      {rows.map(({ id, title, value, control }) => (
+        // A tap or a key inside a row is what makes it the one that was changed.
+        <div key={id} onChangeCapture={() => setTouched(id)} onClickCapture={() => setTouched(id)}>
+          <Fold title={value ? `${title}: ${value}` : title}>
+            {control}
+            {touched === id && <MovedList moved={props.moved} unitOf={props.unitOf} />}
+          </Fold>
+        </div>
+      ))}
+    </Passage>
+  )
+}
+
+interface Row {
+  readonly id: string
+  readonly title: string
+  readonly value?: string
+  readonly control: ReactNode
+}
+
+function useRows({ plan, change, changeAnswer }: AssumptionsProps): readonly Row[] {
+  const { facts } = useBook()
+  const { say } = useWords()
+  const { draft } = useDraft()
+  const { input } = plan
+  const hasJars = (draft.parts.jars ?? 0) > 0
+  const wanted = (Object.entries(draft.parts) as [keyof Draft['parts'], number][]).filter(([, count]) => count > 0)
+  const ratio = input.hominyPerDryVolume ?? HOMINY_PER_DRY_VOLUME
+  const fill = input.fill ?? 'loose-to-headspace'
+  const pattern = input.stages ? 'own' : (input.washPattern ?? 'common-practice')
+  const canners = Object.values(facts.canners)
+  const rows: (Row | false)[] = [
+    {
+      id: 'alkali',
+      title: say('shell:plan-assume-alkali'),
+      value: input.alkaliLot?.name || say(`shell:alkali-${input.alkali}`),
+      control: <AlkaliChoice plan={plan} change={change} />,
+    },
+    {
+      id: 'pots',
+      title: say('shell:pots-title'),
+      value: input.pots.map(({ name }) => name).join(', ') || say('shell:plan-none'),
+      control: <PotChoice plan={plan} change={change} />,
+    },
+    {
+      id: 'water',
+      title: say('shell:plan-assume-water'),
+      value: say('shell:plan-assume-ratio', { ratio: input.waterToCornRatio ?? WATER_TO_CORN_RATIO }),
+      control: (
+        <CountField
+          label={say('shell:plan-assume-water-label')}
+          hint={say('shell:plan-assume-water-hint')}
+          value={input.waterToCornRatio ?? WATER_TO_CORN_RATIO}
+          onValue={(waterToCornRatio) => change({ waterToCornRatio })}
+          min={1}
+          max={20}
+        />
+      ),
+    },
+    {
+      id: 'stages',
+      title: say('shell:plan-assume-stages'),
+      value: say(`shell:plan-pattern-${pattern}`),
+      control: <StageList plan={plan} change={change} />,
+    },
+    {
+      id: 'hominy',
+      title: say('shell:plan-assume-hominy'),
+      value: say('common:range', { low: formatNumber(ratio.low), high: formatNumber(ratio.high) }),
+      control: <HominyField ratio={ratio} onRatio={(hominyPerDryVolume) => change({ hominyPerDryVolume })} />,
+    },
+    {
+      id: 'sorted',
+      title: say('shell:plan-assume-sorted'),
+      value: formatQuantity({ value: input.sortedOutDryFraction ?? 0, unit: 'Fraction' }),
+      control: (
+        <>
+          <PercentField
+            label={say('shell:plan-assume-sorted-dry')}
+            fraction={input.sortedOutDryFraction ?? 0}
+            onFraction={(sortedOutDryFraction) => change({ sortedOutDryFraction })}
+          />
+          <PercentField
+            label={say('shell:plan-assume-sorted-wet')}
+            fraction={input.sortedOutWetFraction ?? 0}
+            onFraction={(sortedOutWetFraction) => change({ sortedOutWetFraction })}
+          />
+        </>
+      ),
+    },
+    {
+      id: 'hull',
+      title: upperFirst(say('shell:plan-assume-hull')),
+      value: input.hull ? say(`shell:plan-hull-${input.hull}`) : say('shell:plan-hull-unknown'),
+      control: (
+        <ChoiceTags
+          legend={say('shell:plan-assume-hull-legend')}
+          options={(['easy', 'thick'] as const).map((value) => ({ value, label: say(`shell:plan-hull-${value}`) }))}
+          value={input.hull ?? null}
+          onValue={(hull) => change({ hull })}
+        />
+      ),
+    },
+    wanted.length > 1 && {
+      id: 'parts',
+      title: say('shell:plan-assume-parts'),
+      value: wanted.map(([ending, count]) => `${count} ${say(`shell:plan-end-${ending}`)}`).join(', '),
+      control: (
+        <>
+          {wanted.map(([ending, count]) => (
+            <CountField
+              key={ending}
+              label={say('shell:plan-parts-for', { end: say(`shell:plan-end-${ending}`) })}
+              value={count}
+              onValue={(next) => changeAnswer({ parts: { ...draft.parts, [ending]: next } })}
+              min={1}
+              max={99}
+            />
+          ))}
+        </>
+      ),
+    },
+    hasJars && {
+      id: 'fill',
+      title: upperFirst(say('shell:jar-fill')),
+      value: say(`shell:jar-fill-${fill}`),
+      control: (
+        <>
+          <ChoiceTags
+            legend={upperFirst(say('shell:jar-fill'))}
+            hint={say('shell:jar-fill-hint')}
+            options={(['loose-to-headspace', 'half', 'third'] as const).map((value) => ({
+              value,
+              label: say(`shell:jar-fill-${value}`),
+            }))}
+            value={fill}
+            onValue={(next) => change({ fill: next })}
+          />
+          {draft.assumed.fill && draft.assumed.fill !== facts.kitchen?.jarFill && <RememberFill fill={fill} />}
+        </>
+      ),
+    },
+    hasJars && {
+      id: 'jar-size',
+      title: upperFirst(say('shell:plan-assume-jar')),
+      value: say(`season:screen-jar-${input.jarSize ?? 'quart'}`),
+      control: (
+        <ChoiceTags
+          legend={upperFirst(say('shell:plan-assume-jar'))}
+          options={(['half-pint', 'pint', 'quart'] as const).map((value) => ({
+            value,
+            label: upperFirst(say(`season:screen-jar-${value}`)),
+          }))}
+          value={input.jarSize ?? 'quart'}
+          onValue={(jarSize) => change({ jarSize })}
+        />
+      ),
+    },
+    hasJars && {
+      id: 'salt',
+      title: say('shell:plan-assume-salt'),
+      value: say(input.wantsSalt === false ? 'shell:plan-no' : 'shell:plan-yes'),
+      control: (
+        <>
+          <FlagTag
+            label={say('shell:plan-assume-salt')}
+            value={input.wantsSalt !== false}
+            onValue={(wantsSalt) => change({ wantsSalt })}
+          />
+          <PercentField
+            label={say('shell:plan-assume-lids')}
+            fraction={input.spareLidFraction ?? 0}
+            onFraction={(spareLidFraction) => change({ spareLidFraction })}
+          />
+        </>
+      ),
+    },
+    hasJars && {
+      id: 'canners',
+      title: say('shell:canners-title'),
+      value: input.canners.map(({ name }) => name).join(', ') || say('shell:plan-none'),
+      control: (
+        <>
+          {canners.map(({ cannerId, name }) => (
+            <FlagTag
+              key={cannerId}
+              label={name}
+              value={input.canners.some((canner) => canner.name === name)}
+              onValue={(isUsed) => {
+                const used = canners.filter((each) =>
+                  each.cannerId === cannerId ? isUsed : input.canners.some((canner) => canner.name === each.name),
+                )
+                change({ cannerIds: used.map((each) => each.cannerId) })
+              }}
+            />
+          ))}
+          <SideAction href="/canner">{say('shell:plan-to-canners')}</SideAction>
+        </>
+      ),
+    },
+    {
+      id: 'when',
+      title: say('shell:plan-when'),
+      value: `${draft.clock}, ${say('shell:plan-people-count', { count: draft.peopleCount })}`,
+      control: (
+        <>
+          <ClockField
+            label={say(`shell:plan-clock-${draft.clockFrom}-at`)}
+            value={draft.clock}
+            onValue={(clock) => clock && changeAnswer({ clock })}
+          />
+          <CountField
+            label={say('shell:plan-people')}
+            hint={say('shell:plan-people-hint')}
+            value={draft.peopleCount}
+            onValue={(peopleCount) => changeAnswer({ peopleCount })}
+            min={1}
+            max={500}
+          />
+        </>
+      ),
+    },
+  ]
+  return rows.filter((row): row is Row => row !== false)
+}
+
+function AlkaliChoice({ plan, change }: Pick<AssumptionsProps, 'plan' | 'change'>) {
+  const { facts } = useBook()
+  const { say } = useWords()
+  const { input } = plan
+  const lots = Object.values(facts.alkaliLots)
+  const chosen = lots.find(({ name }) => name === input.alkaliLot?.name)?.alkaliLotId ?? input.alkali
+  const halfCups = Math.round((input.alkaliLot?.cupsPerLiquidQt ?? 1) * 2)
+  return (
+    <>
+      <ChoiceTags
+        legend={say('shell:plan-assume-alkali')}
+        options={[
+          ...lots.map(({ alkaliLotId, name, judged }) => ({
+            value: alkaliLotId,
+            label: name,
+            note: say(`shell:alkali-judged-${judged}`),
+          })),
+          ...(['ash', 'calcium-hydroxide', 'sodium-hydroxide', 'baking-soda'] as const).map((value) => ({
+            value,
+            label: say('shell:plan-no-lot', { kind: say(`shell:alkali-${value}`) }),
+          })),
+        ]}
+        value={chosen}
+        onValue={(value) => {
+          const lot = facts.alkaliLots[value]
+          if (lot) change({ alkaliLotId: lot.alkaliLotId, alkali: lot.alkali })
+          else change({ alkaliLotId: 'none', alkali: value as typeof input.alkali })
+        }}
+      />
+      {input.alkali === 'ash' && (
+        <CountField
+          label={say('shell:alkali-half-cups')}
+          hint={say('shell:alkali-cups', { cups: formatNumber(halfCups / 2) })}
+          value={halfCups}
+          onValue={(halves) => change({ cupsPerLiquidQt: halves / 2 })}
+          min={1}
+          max={48}
+        />
+      )}
+      <Reasons sentences={plan.kettle.reasons.filter(({ key }) => key.startsWith('kettle:ash-'))} />
+    </>
+  )
+}
+
+function PotChoice({ plan, change }: Pick<AssumptionsProps, 'plan' | 'change'>) {
+  const { facts } = useBook()
+  const { say } = useWords()
+  const pots = Object.values(facts.pots)
+  const isUsed = (name: string) => plan.input.pots.some((pot) => pot.name === name)
+  return (
+    <>
+      {pots.map(({ potId, name }) => (
+        <FlagTag
+          key={potId}
+          label={name}
+          value={isUsed(name)}
+          onValue={(use) =>
+            change({
+              potNames: pots.flatMap((pot) => ((pot.name === name ? use : isUsed(pot.name)) ? [pot.name] : [])),
+            })
+          }
+        />
+      ))}
+      <SideAction href="/kettle">{say('shell:plan-to-pots')}</SideAction>
+    </>
+  )
+}
+
+function RememberFill({ fill }: { readonly fill: NonNullable<Assumed['fill']> }) {
+  const { kitchenId } = useBook()
+  const { say } = useWords()
+  const record = useRecord()
+  return (
+    <>
+      <SideAction onClick={() => kitchenId && record.keep('kitchen-noted', { kitchenId, jarFill: fill })}>
+        {say('shell:plan-remember')}
+      </SideAction>
+      <Asked record={record} />
+    </>
+  )
+}
+
+function PercentField({
+  label,
+  fraction,
+  onFraction,
+}: {
+  readonly label: string
+  readonly fraction: number
+  readonly onFraction: (fraction: number) => void
+}) {
+  return (
+    <CountField
+      label={label}
+      value={Math.round(fraction * 100)}
+      onValue={(percent) => onFraction(percent / 100)}
+      max={90}
+    />
+  )
+}
