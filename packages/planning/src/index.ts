@@ -33,6 +33,7 @@ export type {
 export { FILL_FRACTION, HOMINY_PER_DRY_VOLUME, JAR_LIQUID_QT, jarCapacity } from './batch/jars.ts'
 export {
   doseInEntry,
+  lotWorked,
   type PotSeen,
   type PotWalk,
   potCornLiquidQt,
@@ -69,6 +70,7 @@ export {
   type RubWord,
   rubAgainAtMs,
   rubWord,
+  stoodOpenMonths,
 } from './batch/rub.ts'
 export { type RubReading, type RubTest, rubTest } from './batch/rub-test.ts'
 export { sharesOfParts } from './batch/shares.ts'

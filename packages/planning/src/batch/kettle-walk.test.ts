@@ -4,9 +4,9 @@ import { shownValue } from '@crib/science'
 import { expect, test } from 'vitest'
 import { batchPlan } from './batch-plan.ts'
 import type { BatchPlanInput } from './input.ts'
-import { doseInEntry, potCornLiquidQt, potDose, potWalk } from './kettle-walk.ts'
+import { doseInEntry, lotWorked, potCornLiquidQt, potDose, potWalk } from './kettle-walk.ts'
 import { batchPlannedBody } from './planned-batch.ts'
-import { asksForAshAdvice, firstLook, rubAgainAtMs, rubWord } from './rub.ts'
+import { asksForAshAdvice, firstLook, rubAgainAtMs, rubWord, stoodOpenMonths } from './rub.ts'
 
 const S2: BatchPlanInput = {
   from: { kind: 'corn', form: 'shelled', amount: { value: 9, unit: 'Lb' } },
@@ -167,4 +167,23 @@ test('weak-ash advice is asked for past the own minute with fewer than half slip
   expect(asksForAshAdvice(rub('10:41', 0), 90)).toBe(false)
   expect(asksForAshAdvice(rub('11:12', 0), 90)).toBe(true) // S2: no slip at 120 min
   expect(asksForAshAdvice({ boilAtMs: at('09:12'), rubs: [] }, 90)).toBe(false)
+})
+
+test('a pot-load off the heat is a record of its ash: S2, 1 cup a quart, slipped at 55 min', () => {
+  const { seen } = walkAfter([
+    ['08:31', 'cook-noted', { seen: { type: 'alkali-added', alkaliLotId: LOT, cups: 2 } }],
+    ['09:12', 'cook-noted', { seen: { type: 'boil' } }],
+    // biome-ignore lint/suspicious/noThenProperty: a word of the entry
+    ['10:07', 'cook-noted', { seen: { type: 'off-heat', then: 'hot' } }],
+    // biome-ignore lint/suspicious/noThenProperty: a word of the entry
+    ['13:00', 'cook-noted', { seen: { type: 'off-heat', then: 'chilled' } }],
+  ])
+  expect(lotWorked(seen, 2)).toEqual({ cupsPerLiquidQt: 1, slipMin: 55 })
+  expect(seen.waitsAs).toBe('chilled')
+  expect(lotWorked({ ...seen, alkaliCups: 0 }, 2)).toBeNull()
+})
+
+test('an open pail gathered fourteen months ago has stood open fourteen months; a lidded tin has not', () => {
+  expect(stoodOpenMonths({ lidded: false, gatheredOn: '2025-09-03' }, '2026-11-03')).toBe(14)
+  expect(stoodOpenMonths({ lidded: true, gatheredOn: '2025-09-03' }, '2026-11-03')).toBeUndefined()
 })

@@ -35,6 +35,7 @@ export interface PotSeen {
   readonly darkeningAtMs?: number
   readonly rubs: readonly RubSeen[]
   readonly offHeatAtMs?: number
+  /** As last written down. */
   readonly waitsAs?: 'hot' | 'chilled'
   readonly hotPackAtMs?: number
   /** Alkali put in so far, all together; 0 where none of that measure was written down. */
@@ -128,6 +129,7 @@ function potSeen(cook: BatchFact['cook']): PotSeen {
   const additions = cook.flatMap(({ seen }) => (seen.type === 'alkali-added' ? [seen] : []))
   const sum = (amounts: readonly (number | undefined)[]) => amounts.reduce<number>((all, each) => all + (each ?? 0), 0)
   const offHeat = cook.find(({ seen }) => seen.type === 'off-heat')
+  const lastOff = cook.findLast(({ seen }) => seen.type === 'off-heat')?.seen
   const alkaliLotId = additions.at(-1)?.alkaliLotId
   const times = {
     boilAtMs: first('boil'),
@@ -137,7 +139,7 @@ function potSeen(cook: BatchFact['cook']): PotSeen {
   }
   return {
     ...known(times),
-    ...(offHeat?.seen.type === 'off-heat' && { waitsAs: offHeat.seen.then }),
+    ...(lastOff?.type === 'off-heat' && { waitsAs: lastOff.then }),
     rubs: cook.flatMap(({ seen, at }) =>
       seen.type === 'rubbed'
         ? [{ atMs: Date.parse(at.instant), slippedCount: seen.slippedCount, ofCount: seen.ofCount }]
@@ -180,6 +182,17 @@ export function potDose(plan: BatchPlan | null, potLoad: number): Reckoned | nul
 /** What a pot-load has taken of the corn. [liquid qt]  Null without a plan. */
 export function potCornLiquidQt(plan: BatchPlan | null, potLoad: number): number | null {
   return plan?.kettle.potLoads.find(({ number }) => number === potLoad)?.cornLiquidQt ?? null
+}
+
+/** What a pot-load that went off the heat says of its ash lot. Null without a boil, an end, or cups of ash. */
+export function lotWorked(
+  { boilAtMs, offHeatAtMs, alkaliCups }: PotSeen,
+  cornLiquidQt: number | null,
+): { readonly cupsPerLiquidQt: number; readonly slipMin: number } | null {
+  if (boilAtMs === undefined || offHeatAtMs === undefined || !cornLiquidQt || alkaliCups === 0) return null
+  const slipMin = Math.round((offHeatAtMs - boilAtMs) / 60_000)
+  if (!(slipMin > 0)) return null
+  return { cupsPerLiquidQt: Math.round((alkaliCups / cornLiquidQt) * 100) / 100, slipMin }
 }
 
 /** A dose as an entry keeps it: cups of ash, else kilograms. A spoon measure has no weight here and is left to the note. */

@@ -1,4 +1,5 @@
 /** When to look at the pot, and what a rub test says in one word. Never a promised minute, never "nearly done". */
+import { daysBetween } from '../canner/dial.ts'
 import { RUB_AGAIN_MIN } from './ash-advice.ts'
 
 /** Kernels in a rub test.  common practice, no source */
@@ -37,6 +38,18 @@ export function firstLook(boilAtMs: number, rangeLowMin: number, ownSlipMin?: nu
   const at = (minutes: number) => boilAtMs + minutes * 60_000
   if (ownSlipMin === undefined) return { fromMs: at(rangeLowMin) }
   return { fromMs: at(Math.max(0, ownSlipMin - RUB_AGAIN_MIN)), ownSlipAtMs: at(ownSlipMin) }
+}
+
+/** Days in a month, on average. */
+const MONTH_DAYS = 30.44
+
+/** Whole months an ash lot has stood open, to the nearest; undefined for a lidded one, or one of no known day. */
+export function stoodOpenMonths(
+  { lidded, gatheredOn }: { readonly lidded?: boolean | undefined; readonly gatheredOn?: string | undefined },
+  today: string,
+): number | undefined {
+  if (lidded !== false || gatheredOn === undefined) return undefined
+  return Math.round(daysBetween(gatheredOn, today) / MONTH_DAYS)
 }
 
 /** When to rub again after a rub test. [epoch ms]  common practice, no source */

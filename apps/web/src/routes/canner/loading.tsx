@@ -39,7 +39,7 @@ export function Loading({ at, taps }: { readonly at: RunNow; readonly taps: Taps
       />
       <TapGroup>
         <TapButton isNext disabled={taps.busy} onClick={load}>
-          {say('canner:run-screen-tap-canner-loaded')}
+          {say('canner:run-screen-load-all-so')}
         </TapButton>
       </TapGroup>
     </>

@@ -122,7 +122,7 @@ function BeginSheet({
         </Passage>
       )}
       {canner && (
-        <Passage title={say('canner:run-screen-load-title')} margin={<MarginNote>{canner.name}</MarginNote>}>
+        <Passage title={canner.name}>
           <ChoiceTags
             legend={say('canner:run-screen-jar-size')}
             options={SIZES.map((value) => ({ value, label: say(`canner:run-screen-${value}`) }))}
@@ -307,7 +307,7 @@ function Confirm({
             onValue={setTyped}
           />
         </Fold>
-        {!held.ok && (typed.trim() !== '' || !route.usable) && (
+        {!held.ok && typed.trim() !== '' && (
           <div role="alert">
             {held.why.map((sentence) => (
               <FieldError key={sentence.key}>

@@ -3,13 +3,13 @@
  * readings the line is only what the step itself says. The same as a table stands behind one tap.
  */
 import { type PressureTrace, pressureTrace, type TraceSpan } from '@crib/planning'
-import { formatClock, formatQuantity } from '@crib/wording'
+import { formatClock, formatQuantity, formatReckoned } from '@crib/wording'
+import { useEffect, useRef, useState } from 'react'
 import { Figure, Ledger } from '../../parts-of-the-sheet/index.ts'
 import { clockAt } from '../../walk/clock-at.ts'
 import { useWords } from '../../words.tsx'
 import type { RunNow } from './run-of.ts'
 
-const WIDTH = 640
 const HEIGHT = 250
 const LEFT = 46
 const RIGHT = 12
@@ -19,7 +19,6 @@ const BOTTOM = 34
 export function TraceFigure({ at }: { readonly at: RunNow }) {
   const { say } = useWords()
   const trace = pressureTrace(at.setup, at.records, at.state.asOfMs)
-  if (trace.spans.length === 0) return null
   const clock = (atMs: number) => formatClock(clockAt(atMs, at.zone))
   const rows = [
     ...trace.spans.map((span) => ({
@@ -47,35 +46,43 @@ export function TraceFigure({ at }: { readonly at: RunNow }) {
     say('canner:run-screen-trace-from'),
     say('canner:run-screen-trace-to'),
   ]
+  if (trace.spans.length === 0) return null
   return (
     <Figure title={say('canner:run-screen-trace-title')} table={<Ledger head={head} rows={rows} />}>
-      <Picture at={at} trace={trace} />
+      <ToWidth at={at} trace={trace} />
     </Figure>
   )
 }
 
-function Picture({ at, trace }: { readonly at: RunNow; readonly trace: PressureTrace }) {
+function ToWidth(props: { readonly at: RunNow; readonly trace: PressureTrace }) {
+  const box = useRef<HTMLDivElement>(null)
+  const width = useWidth(box)
+  return <div ref={box}>{width > 0 && <Picture {...props} width={width} />}</div>
+}
+
+function Picture({ at, trace, width }: { readonly at: RunNow; readonly trace: PressureTrace; readonly width: number }) {
   const { say } = useWords()
   const { spans, points, requiredPsi, topPsi } = trace
   const times = [...spans.flatMap(({ fromMs, toMs }) => [fromMs, toMs]), ...points.map(({ atMs }) => atMs)]
   const dueMs = at.state.phase === 'holding' ? at.state.dueAtMs : undefined
   const fromMs = Math.min(...times)
   const toMs = Math.max(...times, dueMs ?? 0, fromMs + 60_000)
-  const x = (atMs: number) => LEFT + ((atMs - fromMs) / (toMs - fromMs)) * (WIDTH - LEFT - RIGHT)
+  const x = (atMs: number) => LEFT + ((atMs - fromMs) / (toMs - fromMs)) * (width - LEFT - RIGHT)
   const y = (psi: number) => HEIGHT - BOTTOM - (psi / topPsi) * (HEIGHT - TOP - BOTTOM)
   const clock = (atMs: number) => formatClock(clockAt(atMs, at.zone))
+  const due = at.number('finish')
   const reading = formatQuantity(at.pressure, 'alone')
   return (
     <svg
       className="trace"
-      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      viewBox={`0 0 ${width} ${HEIGHT}`}
       role="img"
       aria-label={say('canner:run-screen-trace-alt', { from: clock(fromMs), to: clock(toMs), pressure: at.pressure })}
     >
-      <line x1={LEFT} x2={WIDTH - RIGHT} y1={y(0)} y2={y(0)} stroke="var(--ink)" strokeWidth="2" />
+      <line x1={LEFT} x2={width - RIGHT} y1={y(0)} y2={y(0)} stroke="var(--ink)" strokeWidth="2" />
       <line
         x1={LEFT}
-        x2={WIDTH - RIGHT}
+        x2={width - RIGHT}
         y1={y(requiredPsi)}
         y2={y(requiredPsi)}
         stroke="var(--twine)"
@@ -111,12 +118,24 @@ function Picture({ at, trace }: { readonly at: RunNow; readonly trace: PressureT
         <g>
           <line x1={x(dueMs)} x2={x(dueMs)} y1={TOP - 4} y2={y(0)} stroke="var(--ink)" strokeWidth="2" />
           <text x={x(dueMs)} y={TOP - 8} textAnchor="end" className="trace-strong">
-            {clock(dueMs)}
+            {due && formatReckoned(due, 'alone')}
           </text>
         </g>
       )}
     </svg>
   )
+}
+
+/** Drawn in real pixels, so that its words keep their size on a phone. */
+function useWidth(box: { readonly current: HTMLElement | null }): number {
+  const [width, setWidth] = useState(0)
+  useEffect(() => {
+    if (!box.current) return
+    const watch = new ResizeObserver(([entry]) => setWidth(Math.round(entry?.contentRect.width ?? 0)))
+    watch.observe(box.current)
+    return () => watch.disconnect()
+  }, [box])
+  return width
 }
 
 interface Scales {

@@ -1,0 +1,155 @@
+/** A stage that is begun and done: rinses and re-boils with their water, scrub, skim, sorts with a weight, the last cook. */
+import { cautionsFor, MOMENTS, type Moment } from '@crib/guidance'
+import type { WalkStep } from '@crib/planning'
+import { convert, type Quantity } from '@crib/science'
+import { formatQuantity } from '@crib/wording'
+import { useState } from 'react'
+import { Caution, QuantityField } from '../../parts-of-the-sheet/index.ts'
+import { type Line, TapButton, TapGroup } from '../../walk/taps.tsx'
+import { Say, useWords } from '../../words.tsx'
+import type { PotAt } from './pot-at.ts'
+import { useStepTitle } from './step.tsx'
+import { useWater } from './water-field.tsx'
+
+/** Longer stages are begun first; a rinse of a few minutes is only told when it is done. [min] */
+const SHORT_MIN = 5
+const LIMIT = { min: 0, max: 500, unit: 'Kg', source: 'project rule' } as const
+
+interface StepProps {
+  readonly step: WalkStep
+  readonly at: PotAt
+  readonly onMoved: () => void
+}
+
+export function PlainStep({ step, at, onMoved }: StepProps) {
+  const { say } = useWords()
+  const title = useStepTitle()(step)
+  const { stage, stepId } = step
+  const { batch, walk, taps } = at
+  const isSort = stage.kind === 'sort-dry' || stage.kind === 'sort-wet'
+  const water = useWater(step, stage.waterToCornRatio > 0 && step.doneAtMs === undefined)
+  const [sortedText, setSortedText] = useState('')
+  const [sorted, setSorted] = useState<Quantity | null>(null)
+  const pot = { batchId: batch.batchId, potLoad: walk.potLoad }
+
+  const keep = async (words: string, lines: readonly Line[]) => {
+    if (await taps.keep(words, lines)) onMoved()
+  }
+  const begin = () =>
+    void taps.keep(say('kettle:walk-word-begun', { stage: title }), [
+      ['stage-noted', { ...pot, stageId: stepId, what: 'begun' }],
+    ])
+  const doneLines = (): Line[] => [
+    ['stage-noted', { ...pot, stageId: stepId, what: 'done', ...water.body }],
+    ...(sorted
+      ? ([
+          [
+            'corn-sorted',
+            {
+              entity: 'batch',
+              entityId: batch.batchId,
+              when: stage.kind === 'sort-dry' ? 'dry' : 'wet',
+              removedKg: convert(sorted.value, sorted.unit, 'Kg'),
+            },
+          ],
+        ] as const)
+      : []),
+  ]
+  const doneWords = () => {
+    const words = say('kettle:walk-word-done', { stage: title })
+    return sorted ? `${words}, ${say('kettle:walk-sorted-word', { weight: formatQuantity(sorted) })}` : words
+  }
+  const done = () => void keep(doneWords(), doneLines())
+  const oneMore = () =>
+    void keep(say('kettle:walk-word-begun', { stage: title }), [
+      ['stage-noted', { ...pot, stageId: `${stage.id}-${step.ofCount + 1}`, what: 'begun' }],
+    ])
+
+  const isBegun = step.begunAtMs !== undefined
+  const isDone = step.doneAtMs !== undefined
+  const beginsFirst = !isBegun && !isDone && stage.highMin > SHORT_MIN
+  const isBlocked = taps.busy || !water.isRead
+  const doneTap = (isNext: boolean) => (
+    <TapButton isNext={isNext} disabled={isBlocked} onClick={done}>
+      {say('waterL' in water.body ? 'kettle:walk-done-with-water' : 'kettle:walk-done')}
+    </TapButton>
+  )
+  return (
+    <>
+      <p>
+        <Say sentence={stage.lookFor} />
+      </p>
+      {stage.highMin > 0 && !isDone && (
+        <p className="field-hint">
+          {say('kettle:walk-minutes', {
+            low: { value: stage.lowMin, unit: 'Min' },
+            high: { value: stage.highMin, unit: 'Min' },
+          })}
+        </p>
+      )}
+      {!isDone && <StageCaution moments={stage.cautionMoments} />}
+      {water.field}
+      {isSort && !isDone && (
+        <QuantityField
+          label={say('kettle:walk-sorted')}
+          hint={say('kettle:walk-sorted-hint')}
+          measures="mass"
+          text={sortedText}
+          onText={setSortedText}
+          onQuantity={setSorted}
+          limits={LIMIT}
+        />
+      )}
+      <TapGroup>
+        {beginsFirst && (
+          <TapButton isNext disabled={taps.busy} onClick={begin}>
+            {say('kettle:walk-begin')}
+          </TapButton>
+        )}
+        {!isDone && !stage.isHotPack && doneTap(!beginsFirst)}
+        {!isDone && stage.isHotPack && (
+          <>
+            <TapButton
+              isNext={!beginsFirst}
+              disabled={isBlocked}
+              onClick={() =>
+                void keep(say('kettle:walk-hot-pack-word'), [
+                  ...doneLines(),
+                  ['cook-noted', { ...pot, seen: { type: 'hot-pack-ready' } }],
+                ])
+              }
+            >
+              {say('kettle:walk-hot-pack')}
+            </TapButton>
+            <TapButton
+              disabled={isBlocked}
+              onClick={() =>
+                void keep(say('kettle:walk-chill-word'), [
+                  ...doneLines(),
+                  // biome-ignore lint/suspicious/noThenProperty: a word of the entry, never awaited
+                  ['cook-noted', { ...pot, seen: { type: 'off-heat', then: 'chilled' } }],
+                ])
+              }
+            >
+              {say('kettle:walk-chill')}
+            </TapButton>
+          </>
+        )}
+        {isDone && step.number === step.ofCount && stage.waterToCornRatio > 0 && !stage.isHotPack && (
+          <TapButton disabled={taps.busy} onClick={oneMore}>
+            {say('kettle:walk-one-more')}
+          </TapButton>
+        )}
+      </TapGroup>
+    </>
+  )
+}
+
+/** The gravest caution of each of a stage's moments; a moment an edited list made up has none. */
+export function StageCaution({ moments }: { readonly moments: readonly string[] }) {
+  const known = moments.filter((moment): moment is Moment => (MOMENTS as readonly string[]).includes(moment))
+  return known.map((moment) => {
+    const [first] = cautionsFor(moment)
+    return first && <Caution key={moment} sentence={first} />
+  })
+}
