@@ -3,7 +3,7 @@
  * system's Chromium. Without Chromium the tests are counted as not run; REQUIRE_ALL=1 makes that a failure.
  */
 import { execFileSync } from 'node:child_process'
-import { cpSync, mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
@@ -11,7 +11,6 @@ import { describe, expect, test } from 'vitest'
 import { type RunningServer, startServer } from '../../server/src/index.ts'
 
 const ROOT = join(import.meta.dirname, '../../..')
-const WEB_DIST = join(ROOT, 'apps/web/dist')
 
 const ARGS = [
   '--no-sandbox',
@@ -52,15 +51,18 @@ export async function launchChromium(...more: string[]): Promise<Browser> {
   return chromium.launch({ executablePath: EXECUTABLE ?? '', args: [...ARGS, ...more] })
 }
 
-/** Builds the screens when anything they are made of has changed. */
-export function buildScreens(): void {
-  const script = `import(${JSON.stringify(join(ROOT, 'scripts/house.mjs'))}).then((house) => house.ensureWebBuilt())`
-  // The test runner's own NODE_ENV would build the screens for development.
-  execFileSync(process.execPath, ['-e', script], {
-    cwd: ROOT,
-    stdio: 'inherit',
-    env: { ...process.env, NODE_ENV: 'production' },
-  })
+/** Builds the screens as they are now into `folder`: a build of its own, so that no other one changes them under a test. */
+export function buildScreens(folder: string): void {
+  const vite = join(ROOT, 'node_modules/vite/bin/vite.js')
+  execFileSync(
+    process.execPath,
+    [vite, 'build', 'apps/web', '--outDir', folder, '--emptyOutDir', '--logLevel', 'error'],
+    {
+      cwd: ROOT,
+      // The test runner's own NODE_ENV would build the screens for development.
+      env: { ...process.env, NODE_ENV: 'production' },
+    },
+  )
 }
 
 export interface House {
@@ -74,12 +76,10 @@ export interface House {
 }
 
 export async function startHouse(host?: string): Promise<House> {
-  buildScreens()
   const folder = mkdtempSync(join(tmpdir(), 'kettle-e2e-'))
   const bookFile = join(folder, 'book.sqlite')
-  // Its own copy: a build made meanwhile does not pull the screens from under a test.
   const webDist = join(folder, 'screens')
-  cpSync(WEB_DIST, webDist, { recursive: true })
+  buildScreens(webDist)
   const start = (port: number) => startServer({ port, bookFile, webDist, ...(host && { host }) })
   let server: RunningServer | null = await start(0)
   const url = server.url
