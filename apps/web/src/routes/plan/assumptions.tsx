@@ -36,12 +36,23 @@ interface AssumptionsProps {
 export function Assumptions(props: AssumptionsProps) {
   const { say } = useWords()
   const [touched, setTouched] = useState<string | null>(null)
-  const rows = useRows(props)
+  // Marked by the change itself: a mark made while the tap is still on its way down would make React undo the tap.
+  const marking =
+    <T,>(act: (change: T) => void) =>
+    (id: string) =>
+    (change: T) => {
+      setTouched(id)
+      act(change)
+    }
+  const rows = useRows({
+    plan: props.plan,
+    change: marking(props.change),
+    changeAnswer: marking(props.changeAnswer),
+  })
   return (
     <Passage title={say('shell:plan-assumed')} margin={<MarginNote>{say('shell:plan-assumed-margin')}</MarginNote>}>
       {rows.map(({ id, title, value, control }) => (
-        // A tap or a key inside a row is what makes it the one that was changed.
-        <div key={id} onChangeCapture={() => setTouched(id)} onClickCapture={() => setTouched(id)}>
+        <div key={id}>
           <Fold title={value ? `${title}: ${value}` : title}>
             {control}
             {touched === id && <MovedList moved={props.moved} unitOf={props.unitOf} />}
@@ -59,7 +70,13 @@ interface Row {
   readonly control: ReactNode
 }
 
-function useRows({ plan, change, changeAnswer }: AssumptionsProps): readonly Row[] {
+interface RowsProps {
+  readonly plan: BatchPlan
+  readonly change: (id: string) => (change: Assumed) => void
+  readonly changeAnswer: (id: string) => (change: Partial<Draft>) => void
+}
+
+function useRows({ plan, change, changeAnswer }: RowsProps): readonly Row[] {
   const { facts } = useBook()
   const { say } = useWords()
   const { draft } = useDraft()
@@ -75,13 +92,13 @@ function useRows({ plan, change, changeAnswer }: AssumptionsProps): readonly Row
       id: 'alkali',
       title: say('shell:plan-assume-alkali'),
       value: input.alkaliLot?.name || say(`shell:alkali-${input.alkali}`),
-      control: <AlkaliChoice plan={plan} change={change} />,
+      control: <AlkaliChoice plan={plan} change={change('alkali')} />,
     },
     {
       id: 'pots',
       title: say('shell:pots-title'),
       value: input.pots.map(({ name }) => name).join(', ') || say('shell:plan-none'),
-      control: <PotChoice plan={plan} change={change} />,
+      control: <PotChoice plan={plan} change={change('pots')} />,
     },
     {
       id: 'water',
@@ -92,7 +109,7 @@ function useRows({ plan, change, changeAnswer }: AssumptionsProps): readonly Row
           label={say('shell:plan-assume-water-label')}
           hint={say('shell:plan-assume-water-hint')}
           value={input.waterToCornRatio ?? WATER_TO_CORN_RATIO}
-          onValue={(waterToCornRatio) => change({ waterToCornRatio })}
+          onValue={(waterToCornRatio) => change('water')({ waterToCornRatio })}
           min={1}
           max={20}
         />
@@ -102,13 +119,13 @@ function useRows({ plan, change, changeAnswer }: AssumptionsProps): readonly Row
       id: 'stages',
       title: say('shell:plan-assume-stages'),
       value: say(`shell:plan-pattern-${pattern}`),
-      control: <StageList plan={plan} change={change} />,
+      control: <StageList plan={plan} change={change('stages')} />,
     },
     {
       id: 'hominy',
       title: say('shell:plan-assume-hominy'),
       value: say('common:range', { low: formatNumber(ratio.low), high: formatNumber(ratio.high) }),
-      control: <HominyField ratio={ratio} onRatio={(hominyPerDryVolume) => change({ hominyPerDryVolume })} />,
+      control: <HominyField ratio={ratio} onRatio={(hominyPerDryVolume) => change('hominy')({ hominyPerDryVolume })} />,
     },
     {
       id: 'sorted',
@@ -119,12 +136,12 @@ function useRows({ plan, change, changeAnswer }: AssumptionsProps): readonly Row
           <PercentField
             label={say('shell:plan-assume-sorted-dry')}
             fraction={input.sortedOutDryFraction ?? 0}
-            onFraction={(sortedOutDryFraction) => change({ sortedOutDryFraction })}
+            onFraction={(sortedOutDryFraction) => change('sorted')({ sortedOutDryFraction })}
           />
           <PercentField
             label={say('shell:plan-assume-sorted-wet')}
             fraction={input.sortedOutWetFraction ?? 0}
-            onFraction={(sortedOutWetFraction) => change({ sortedOutWetFraction })}
+            onFraction={(sortedOutWetFraction) => change('sorted')({ sortedOutWetFraction })}
           />
         </>
       ),
@@ -138,7 +155,7 @@ function useRows({ plan, change, changeAnswer }: AssumptionsProps): readonly Row
           legend={say('shell:plan-assume-hull-legend')}
           options={(['easy', 'thick'] as const).map((value) => ({ value, label: say(`shell:plan-hull-${value}`) }))}
           value={input.hull ?? null}
-          onValue={(hull) => change({ hull })}
+          onValue={(hull) => change('hull')({ hull })}
         />
       ),
     },
@@ -153,7 +170,7 @@ function useRows({ plan, change, changeAnswer }: AssumptionsProps): readonly Row
               key={ending}
               label={say('shell:plan-parts-for', { end: say(`shell:plan-end-${ending}`) })}
               value={count}
-              onValue={(next) => changeAnswer({ parts: { ...draft.parts, [ending]: next } })}
+              onValue={(next) => changeAnswer('parts')({ parts: { ...draft.parts, [ending]: next } })}
               min={1}
               max={99}
             />
@@ -175,7 +192,7 @@ function useRows({ plan, change, changeAnswer }: AssumptionsProps): readonly Row
               label: say(`shell:jar-fill-${value}`),
             }))}
             value={fill}
-            onValue={(next) => change({ fill: next })}
+            onValue={(next) => change('fill')({ fill: next })}
           />
           {draft.assumed.fill && draft.assumed.fill !== facts.kitchen?.jarFill && <RememberFill fill={fill} />}
         </>
@@ -193,7 +210,7 @@ function useRows({ plan, change, changeAnswer }: AssumptionsProps): readonly Row
             label: upperFirst(say(`season:screen-jar-${value}`)),
           }))}
           value={input.jarSize ?? 'quart'}
-          onValue={(jarSize) => change({ jarSize })}
+          onValue={(jarSize) => change('jar-size')({ jarSize })}
         />
       ),
     },
@@ -206,12 +223,12 @@ function useRows({ plan, change, changeAnswer }: AssumptionsProps): readonly Row
           <FlagTag
             label={say('shell:plan-assume-salt')}
             value={input.wantsSalt !== false}
-            onValue={(wantsSalt) => change({ wantsSalt })}
+            onValue={(wantsSalt) => change('salt')({ wantsSalt })}
           />
           <PercentField
             label={say('shell:plan-assume-lids')}
             fraction={input.spareLidFraction ?? 0}
-            onFraction={(spareLidFraction) => change({ spareLidFraction })}
+            onFraction={(spareLidFraction) => change('salt')({ spareLidFraction })}
           />
         </>
       ),
@@ -231,7 +248,7 @@ function useRows({ plan, change, changeAnswer }: AssumptionsProps): readonly Row
                 const used = canners.filter((each) =>
                   each.cannerId === cannerId ? isUsed : input.canners.some((canner) => canner.name === each.name),
                 )
-                change({ cannerIds: used.map((each) => each.cannerId) })
+                change('canners')({ cannerIds: used.map((each) => each.cannerId) })
               }}
             />
           ))}
@@ -248,13 +265,13 @@ function useRows({ plan, change, changeAnswer }: AssumptionsProps): readonly Row
           <ClockField
             label={say(`shell:plan-clock-${draft.clockFrom}-at`)}
             value={draft.clock}
-            onValue={(clock) => clock && changeAnswer({ clock })}
+            onValue={(clock) => clock && changeAnswer('when')({ clock })}
           />
           <CountField
             label={say('shell:plan-people')}
             hint={say('shell:plan-people-hint')}
             value={draft.peopleCount}
-            onValue={(peopleCount) => changeAnswer({ peopleCount })}
+            onValue={(peopleCount) => changeAnswer('when')({ peopleCount })}
             min={1}
             max={500}
           />

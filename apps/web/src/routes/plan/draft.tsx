@@ -23,7 +23,8 @@ export interface Assumed {
   readonly cupsPerLiquidQt?: AlkaliLot['cupsPerLiquidQt']
   readonly waterToCornRatio?: number
   readonly washPattern?: WashPattern
-  readonly stages?: readonly Stage[]
+  /** Null: by the pattern, whatever list the kitchen remembers. */
+  readonly stages?: readonly Stage[] | null
   readonly hominyPerDryVolume?: NonNullable<BatchPlanInput['hominyPerDryVolume']>
   readonly hull?: NonNullable<BatchPlanInput['hull']>
   readonly fill?: Fill

@@ -1,12 +1,5 @@
 /** StageList: the walk as this keeper does it: a pattern, then move, drop, add, and minutes. Props: plan, change. */
-import {
-  type BatchPlan,
-  builtInStages,
-  ownStage,
-  type Stage,
-  stageQuestions,
-  WATER_TO_CORN_RATIO,
-} from '@crib/planning'
+import { type BatchPlan, ownStage, type Stage, stageQuestions } from '@crib/planning'
 import type { Json } from '@crib/science'
 import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
@@ -54,18 +47,7 @@ export function StageList({ plan, change }: StageListProps) {
           note: say(`shell:plan-pattern-${value}-note`),
         }))}
         value={input.stages ? null : (input.washPattern ?? 'common-practice')}
-        onValue={(pattern) =>
-          change({
-            washPattern: pattern,
-            stages: builtInStages({
-              pattern,
-              cornType: input.cornType,
-              hull: input.hull,
-              alkali: input.alkali,
-              waterToCornRatio: input.waterToCornRatio ?? WATER_TO_CORN_RATIO,
-            }),
-          })
-        }
+        onValue={(washPattern) => change({ washPattern, stages: null })}
       />
       <Reasons sentences={stageQuestions(stages, (draft.parts.jars ?? 0) > 0)} />
       <ol className="stage-list">

@@ -94,10 +94,13 @@ function planNow(facts: Facts, draft: Draft, vague: LiquidOrDry): PlanNow {
 
 /** What was changed on the sheet stands over what is remembered. */
 function withAssumed(input: BatchPlanInput, { assumed }: Draft): BatchPlanInput {
-  const { cupsPerLiquidQt, potNames } = assumed
+  const { cupsPerLiquidQt, potNames, stages } = assumed
+  const { stages: remembered, ...withoutStages } = input
+  const standing = stages === undefined ? remembered : stages
   return {
-    ...input,
-    ...picked(assumed, ['waterToCornRatio', 'hominyPerDryVolume', 'washPattern', 'stages']),
+    ...withoutStages,
+    ...(standing && { stages: standing }),
+    ...picked(assumed, ['waterToCornRatio', 'hominyPerDryVolume', 'washPattern']),
     ...(cupsPerLiquidQt !== undefined && {
       alkaliLot: { name: '', ...input.alkaliLot, cupsPerLiquidQt },
     }),
