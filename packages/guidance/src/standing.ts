@@ -23,5 +23,7 @@ export const UNTESTED_ALKALI_STANDING: Standing = { madeFor: 'none', now: 'withd
 export const NOBODYS_STANDING: Standing = { madeFor: 'none', now: 'custom' }
 
 export function standingSentences({ madeFor, now }: Standing): readonly Sentence[] {
-  return [sentence(MADE_FOR[madeFor]), sentence(NOW[now])]
+  // Nothing was tested for it, and yet it carries minutes: say whose they are.
+  const borrowed = madeFor === 'none' && now === 'withdrawn' ? [sentence('guidance:looks-like-lye-hominy')] : []
+  return [sentence(MADE_FOR[madeFor]), ...borrowed, sentence(NOW[now])]
 }
