@@ -16,6 +16,7 @@ import { CannerForm, Canners } from '../records/canners.tsx'
 import { GaugeTestForm } from '../records/gauge-test-form.tsx'
 import { useWords } from '../words.tsx'
 import { OnTheFire } from './canner/on-the-fire.tsx'
+import { isOpen } from './canner/run-of.ts'
 
 const CardSheet = lazy(() => import('./card/card-sheet.tsx').then(({ CardSheet: Card }) => ({ default: Card })))
 
@@ -42,7 +43,11 @@ function CannerList() {
       <OnTheFire title={say('canner:run-screen-list-title')} />
       {canners.length > 0 && (
         <Passage>
-          <NextAction href="/canner/run">{say('canner:run-screen-begin')}</NextAction>
+          {Object.values(facts.runs).some(isOpen) ? (
+            <SideAction href="/canner/run">{say('canner:run-screen-begin')}</SideAction>
+          ) : (
+            <NextAction href="/canner/run">{say('canner:run-screen-begin')}</NextAction>
+          )}
         </Passage>
       )}
       <Passage title={say('shell:canners-title')}>

@@ -115,7 +115,8 @@ export function TapButton({
 export function Earlier({ taps }: { readonly taps: Taps }) {
   const { say } = useWords()
   return (
-    <details className="behind earlier">
+    // Anew after each tap: folded again, so that no earlier time lingers unseen.
+    <details className="behind earlier" key={taps.last?.entryIds[0]}>
       <summary>{say('kettle:walk-earlier')}</summary>
       <ClockField
         label={say('kettle:walk-earlier-at')}

@@ -44,6 +44,10 @@ function Boiled({ at }: { readonly at: PotAt }) {
   return <Reasons sentences={walk.seen.rubs.slice(-1).flatMap((rub) => rubTest(rub).sentences.slice(0, 1))} />
 }
 
+/** Said while the pot is filled; the others when the alkali goes in; foam once it boils. */
+const AT_THE_WATER: ReadonlySet<string> = new Set(['pot'])
+const AT_THE_BOIL: ReadonlySet<string> = new Set(['foam'])
+
 /** Water, then alkali, then the boil: one tap each. */
 function IntoThePot({ step, at }: { readonly step: WalkStep; readonly at: PotAt }) {
   const { say } = useWords()
@@ -55,7 +59,11 @@ function IntoThePot({ step, at }: { readonly step: WalkStep; readonly at: PotAt 
   const note = (words: string, line: Line) => void taps.keep(words, [line])
   return (
     <>
-      <StageCaution moments={step.stage.cautionMoments} />
+      <StageCaution
+        moments={step.stage.cautionMoments.filter((moment) =>
+          isBegun ? !AT_THE_WATER.has(moment) && !AT_THE_BOIL.has(moment) : AT_THE_WATER.has(moment),
+        )}
+      />
       {water.field}
       {isBegun && !isIn && <DoseIn at={at} />}
       <TapGroup>
@@ -114,7 +122,7 @@ function DoseIn({ at }: { readonly at: PotAt }) {
         />
       )}
       <QuantityField
-        label={say('kettle:walk-dose')}
+        label={say('kettle:walk-dose-amount')}
         measures={['volume', 'mass']}
         text={text}
         onText={setText}
@@ -181,8 +189,9 @@ function Boiling({ step, at, onMoved }: StepProps) {
   return (
     <>
       <BoilingSince at={at} lot={lot} ownSlipMin={ownSlipMin} />
+      {!last && <StageCaution moments={step.stage.cautionMoments.filter((moment) => AT_THE_BOIL.has(moment))} />}
       {last && read && (
-        <div>
+        <div className="passage-body">
           <Reasons sentences={isWeak ? read.sentences.slice(0, 1) : read.sentences} />
           {!isSlipping && (
             <p className="next-words">

@@ -81,7 +81,7 @@ export function PlainStep({ step, at, onMoved }: StepProps) {
       </p>
       {stage.highMin > 0 && !isDone && (
         <p className="field-hint">
-          {say('kettle:walk-minutes', {
+          {say(stage.heatUpMin > 0 ? 'kettle:walk-minutes-boiling' : 'kettle:walk-minutes', {
             low: { value: stage.lowMin, unit: 'Min' },
             high: { value: stage.highMin, unit: 'Min' },
           })}

@@ -5,6 +5,7 @@ import { formatQuantity } from '@crib/wording'
 import { useId } from 'react'
 import { Drawing } from '../../drawings/drawing.tsx'
 import { MarginNote } from '../../parts-of-the-sheet/index.ts'
+import { Earlier, LastTap } from '../../walk/taps.tsx'
 import { useWords } from '../../words.tsx'
 import { AlkaliStep } from './alkali-step.tsx'
 import { PlainStep } from './plain-step.tsx'
@@ -53,11 +54,13 @@ export function Step({
       )}
       {isOpen && (
         <div className="passage-body">
+          <LastTap taps={at.taps} />
           {step.stage.kind === 'alkali-boil' ? (
             <AlkaliStep step={step} at={at} onMoved={onMoved} />
           ) : (
             <PlainStep step={step} at={at} onMoved={onMoved} />
           )}
+          <Earlier taps={at.taps} />
         </div>
       )}
     </section>

@@ -6,7 +6,7 @@ import { useMemo, useState } from 'react'
 import { useBook } from '../../book/book.tsx'
 import { deviceZone } from '../../book/keeper.ts'
 import { ChoiceTags, Empty, MarginNote, Passage, Sheet } from '../../parts-of-the-sheet/index.ts'
-import { Earlier, LastTap, TapButton, TapGroup, useTaps } from '../../walk/taps.tsx'
+import { LastTap, TapButton, TapGroup, useTaps } from '../../walk/taps.tsx'
 import { useNow } from '../../walk/use-now.ts'
 import { useWords } from '../../words.tsx'
 import '../../walk/walk.css'
@@ -95,8 +95,7 @@ function WalkSheet({ batchId }: { readonly batchId: string }) {
       ))}
       <Passage>
         {walk.openStepId === undefined && <p className="next-words">{say('kettle:walk-done-none')}</p>}
-        <LastTap taps={taps} />
-        <Earlier taps={taps} />
+        {!walk.steps.some(({ stepId }) => stepId === openId) && <LastTap taps={taps} />}
         {walk.waterL > 0 && (
           <p>
             {say('kettle:walk-water-so-far', {
