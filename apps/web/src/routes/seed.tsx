@@ -1,45 +1,56 @@
-/** Seed: what is put by, season by season, the latest first. The question itself is asked before a day is planned. */
-import { seedLine } from '@crib/planning'
+/** Seed: what is put by, season by season, before any of the corn is food. */
+import { seasonYearOf, seedLine } from '@crib/planning'
 import { useBook } from '../book/book.tsx'
-import { Empty, MarginNote, NextAction, Passage, Reasons, Sheet } from '../parts-of-the-sheet/index.ts'
-import { weight } from '../records/corn-lots.tsx'
+import { localDay } from '../local-day.ts'
+import { ButtonRow, Empty, NextAction, Passage, Reasons, Sheet, SideAction } from '../parts-of-the-sheet/index.ts'
 import { useWords } from '../words.tsx'
-import { SeedWords } from './plan/seed-line.tsx'
 
 export default function SeedScreen() {
   const { facts } = useBook()
   const { say } = useWords()
-  const seed = Object.values(facts.seed).sort((a, b) => b.seasonYear - a.seasonYear)
+  const seasonYear = seasonYearOf(facts, localDay())
+  const seeds = Object.values(facts.seed)
+  const years = [...new Set(seeds.map((seed) => seed.seasonYear))].sort((a, b) => b - a)
+  const isAnswered = years.includes(seasonYear)
   return (
     <Sheet title={say('shell:part-seed')} drawing="ear" lead={say('shell:seed-lead')}>
-      {seed.length === 0 && (
+      {!isAnswered && (
         <Passage>
-          <Empty drawing="kernel" action={<NextAction href="/plan">{say('shell:next-seed')}</NextAction>}>
-            <p>{say('shell:seed-empty')}</p>
+          <Empty drawing="ear" action={<NextAction href="/plan">{say('shell:next-seed')}</NextAction>}>
+            <p>{years.length === 0 ? say('shell:seed-empty') : say('seed:ask')}</p>
           </Empty>
         </Passage>
       )}
-      {seed.map((put) => {
-        const outcome = seedLine(put)
-        const lotName = put.lotId === undefined ? undefined : facts.cornLots[put.lotId]?.name
-        return (
-          <Passage
-            key={put.seedId}
-            title={say('shell:seed-season', { year: String(put.seasonYear) })}
-            margin={
-              lotName && (
-                <MarginNote>
-                  {put.massKg === undefined
-                    ? say('shell:seed-from', { name: lotName })
-                    : say('shell:seed-from-weight', { name: lotName, weight: weight(put.massKg) })}
-                </MarginNote>
+      {years.map((year) => (
+        <Passage key={year} title={say('shell:seed-season', { year: String(year) })}>
+          {seeds
+            .filter((seed) => seed.seasonYear === year)
+            .map((seed) => {
+              const outcome = seedLine(seed)
+              const sentences = outcome.kind === 'put-by' ? outcome.line.sentences : outcome.why
+              const lot = seed.lotId === undefined ? undefined : facts.cornLots[seed.lotId]?.name
+              return (
+                <div key={seed.seedId}>
+                  {lot && <h3>{lot}</h3>}
+                  <Reasons
+                    sentences={[
+                      ...sentences.filter(({ key }) => key !== 'seed:first'),
+                      ...(outcome.kind === 'put-by' ? outcome.line.warnings : []),
+                    ]}
+                  />
+                </div>
               )
-            }
-          >
-            {outcome.kind === 'put-by' ? <SeedWords line={outcome.line} /> : <Reasons sentences={outcome.why} />}
-          </Passage>
-        )
-      })}
+            })}
+        </Passage>
+      ))}
+      {isAnswered && (
+        <Passage>
+          <ButtonRow>
+            <SideAction href="/plan">{say('shell:plan-title')}</SideAction>
+            <SideAction href="/workbench/seed-line">{say('shell:seed-reckon')}</SideAction>
+          </ButtonRow>
+        </Passage>
+      )}
     </Sheet>
   )
 }

@@ -1,6 +1,6 @@
 /**
  * DayStrip: the day hung up like a braid, time running down: one strand for the hands, one for each pot and canner.
- * Props: day. Solid strands want hands the whole time; a dashed edge wants a look now and then. The table says it all in words.
+ * Props: day, title. Solid strands want hands the whole time; a dashed edge wants a look now and then. The table says it all in words.
  */
 import type { Day, DayStep } from '@crib/planning'
 import { useWords } from '../../words.tsx'
@@ -13,14 +13,14 @@ const LINE_REM = 1.15
 /** A step shorter than this has no room for its name; the table names it. [min] */
 const NAMED_FROM_MIN = 24
 
-export function DayStrip({ day }: { readonly day: Day }) {
+export function DayStrip({ day, title }: { readonly day: Day; readonly title: string }) {
   const { say } = useWords()
   const places = [...new Set(day.steps.flatMap(({ where }) => (where === null ? [] : [where])))]
   const top = (clockMin: number) => `${((clockMin - day.startMin) * REM_PER_MIN).toFixed(2)}rem`
   const hours = wholeHours(day.startMin, day.finishMin)
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a strip that scrolls must be reachable by keyboard
-    <section className="day-strip" tabIndex={0} aria-label={say('shell:plan-strip-label')}>
+    <section className="day-strip" tabIndex={0} aria-label={`${title}. ${say('shell:plan-strip-label')}`}>
       <div
         className="day-strands"
         aria-hidden="true"

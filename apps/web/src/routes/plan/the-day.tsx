@@ -65,8 +65,12 @@ export function TheDay({
           ] as const)
         : ([['whole', day.day]] as const)
       ).map(([name, each]) => (
-        <Figure key={name} title={say(`shell:plan-strip-${name}`)} table={<StepTable day={each} />}>
-          <DayStrip day={each} />
+        <Figure
+          key={name}
+          title={say(`shell:plan-strip-${name}`)}
+          table={<StepTable day={each} caption={say(`shell:plan-strip-${name}`)} />}
+        >
+          <DayStrip day={each} title={say(`shell:plan-strip-${name}`)} />
         </Figure>
       ))}
       <Reasons sentences={day.reasons.filter(({ key }) => key !== 'season:door-to-door')} />
@@ -108,10 +112,11 @@ function lengthText({ value, low, high, rounding }: Reckoned, say: ReturnType<ty
   return say('shell:plan-length-range', { length: shown(value), low: shown(low), high: shown(high) })
 }
 
-function StepTable({ day }: { readonly day: Day }) {
+function StepTable({ day, caption }: { readonly day: Day; readonly caption: string }) {
   const { say, sentence } = useWords()
   return (
     <Ledger
+      caption={caption}
       head={[
         say('shell:plan-step'),
         say('shell:plan-step-from'),

@@ -46,6 +46,8 @@ export function WishSheet() {
   const lot = chosenLot(facts, draft)
   const wantsJars = (draft.parts.jars ?? 0) > 0
   const alkali = outcome?.kind === 'planned' ? outcome.input.alkali : (draft.assumed.alkali ?? 'ash')
+  // Bringing corn in is then the one next thing.
+  const hasCorn = Object.keys(facts.cornLots).length > 0
   const isWhole = outcome !== null && clockMinutes(draft.clock) !== null
   const layOut = () => {
     if (!isWhole) return setMissing(true)
@@ -59,54 +61,61 @@ export function WishSheet() {
       <Passage title={say('shell:plan-how-much')} margin={<MarginNote>{say('shell:plan-how-much-margin')}</MarginNote>}>
         <HowMuch />
       </Passage>
-      <Passage title={say('shell:plan-ends')} margin={<MarginNote>{say('shell:plan-ends-margin')}</MarginNote>}>
-        <fieldset className="field ends">
-          <legend>{say('shell:plan-ends-legend')}</legend>
-          <div className="tags">
-            {ENDS.map((ending) => (
-              <FlagTag
-                key={ending}
-                label={say(`shell:plan-end-${ending}`)}
-                value={(draft.parts[ending] ?? 0) > 0}
-                onValue={(isWanted) => told({ parts: { ...draft.parts, [ending]: isWanted ? 1 : 0 } })}
-              />
-            ))}
-          </div>
-        </fieldset>
-        {wantsJars && !isStandingRead(facts, alkali, seasonYear) && <p>{say('shell:plan-end-jars-note')}</p>}
-      </Passage>
-      <Passage title={say('shell:plan-when')}>
-        <DateField label={say('shell:plan-date')} value={draft.date} onValue={(date) => date && told({ date })} />
-        <ChoiceTags
-          legend={say('shell:plan-clock-from')}
-          options={(['start', 'finish'] as const).map((value) => ({ value, label: say(`shell:plan-clock-${value}`) }))}
-          value={draft.clockFrom}
-          onValue={(clockFrom) => told({ clockFrom })}
-        />
-        <ClockField
-          label={say(`shell:plan-clock-${draft.clockFrom}-at`)}
-          value={draft.clock}
-          onValue={(clock) => told({ clock })}
-          error={clockMinutes(draft.clock) === null ? say('shell:plan-clock-missing') : null}
-        />
-        <CountField
-          label={say('shell:plan-people')}
-          hint={say('shell:plan-people-hint')}
-          value={draft.peopleCount}
-          onValue={(peopleCount) => told({ peopleCount })}
-          min={1}
-          max={500}
-        />
-      </Passage>
-      <Passage>
-        {outcome?.kind === 'refused' && (
-          <Refusal title={say('shell:plan-refused')} why={outcome.why} askWhom={outcome.askWhom} />
-        )}
-        {missing && !isWhole && <StillMissing />}
-        <NextAction onClick={layOut} disabled={outcome?.kind === 'refused'}>
-          {say('shell:plan-lay-out')}
-        </NextAction>
-      </Passage>
+      {hasCorn && (
+        <>
+          <Passage title={say('shell:plan-ends')} margin={<MarginNote>{say('shell:plan-ends-margin')}</MarginNote>}>
+            <fieldset className="field ends">
+              <legend>{say('shell:plan-ends-legend')}</legend>
+              <div className="tags">
+                {ENDS.map((ending) => (
+                  <FlagTag
+                    key={ending}
+                    label={say(`shell:plan-end-${ending}`)}
+                    value={(draft.parts[ending] ?? 0) > 0}
+                    onValue={(isWanted) => told({ parts: { ...draft.parts, [ending]: isWanted ? 1 : 0 } })}
+                  />
+                ))}
+              </div>
+            </fieldset>
+            {wantsJars && !isStandingRead(facts, alkali, seasonYear) && <p>{say('shell:plan-end-jars-note')}</p>}
+          </Passage>
+          <Passage title={say('shell:plan-when')}>
+            <DateField label={say('shell:plan-date')} value={draft.date} onValue={(date) => date && told({ date })} />
+            <ChoiceTags
+              legend={say('shell:plan-clock-from')}
+              options={(['start', 'finish'] as const).map((value) => ({
+                value,
+                label: say(`shell:plan-clock-${value}`),
+              }))}
+              value={draft.clockFrom}
+              onValue={(clockFrom) => told({ clockFrom })}
+            />
+            <ClockField
+              label={say(`shell:plan-clock-${draft.clockFrom}-at`)}
+              value={draft.clock}
+              onValue={(clock) => told({ clock })}
+              error={clockMinutes(draft.clock) === null ? say('shell:plan-clock-missing') : null}
+            />
+            <CountField
+              label={say('shell:plan-people')}
+              hint={say('shell:plan-people-hint')}
+              value={draft.peopleCount}
+              onValue={(peopleCount) => told({ peopleCount })}
+              min={1}
+              max={500}
+            />
+          </Passage>
+          <Passage>
+            {outcome?.kind === 'refused' && (
+              <Refusal title={say('shell:plan-refused')} why={outcome.why} askWhom={outcome.askWhom} />
+            )}
+            {missing && !isWhole && <StillMissing />}
+            <NextAction onClick={layOut} disabled={outcome?.kind === 'refused'}>
+              {say('shell:plan-lay-out')}
+            </NextAction>
+          </Passage>
+        </>
+      )}
     </Sheet>
   )
 }
