@@ -17,6 +17,7 @@ export type EntryFaultCode =
   | 'fork'
   | 'altered-copy'
   | 'too-large'
+  | 'file-damaged'
 
 export interface EntryFault {
   readonly code: EntryFaultCode
@@ -117,24 +118,65 @@ export function missingNumbers(lastSeq: number, nextSeq: number): string {
 }
 
 function linkFaults(chain: readonly StoredEntry[]): EntryFault[] {
-  const faults: EntryFault[] = []
   const sorted = [...chain].sort((a, b) => a.envelope.deviceSeq - b.envelope.deviceSeq || compareText(a.hash, b.hash))
+  const check = linkCheck()
+  return sorted.flatMap((entry) => check(entry) ?? [])
+}
+
+/** Looks at the lines of one chain in order, one after another, and says where one does not follow. */
+function linkCheck(): (entry: StoredEntry) => EntryFault | null {
   let last: StoredEntry | null = null
   let ends = new Set([NO_PREVIOUS_HASH]) // both sides of a fork may be continued
-  for (const entry of sorted) {
+  return (entry) => {
     const { deviceSeq, prevHash } = entry.envelope
-    const lastSeq: number = last?.envelope.deviceSeq ?? 0
+    const lastSeq = last?.envelope.deviceSeq ?? 0
     if (last && deviceSeq === lastSeq) {
-      if (!ends.has(entry.hash)) faults.push(faultOf(entry, 'fork', last.envelope.id))
+      const fork = ends.has(entry.hash) ? null : faultOf(entry, 'fork', last.envelope.id)
       ends.add(entry.hash)
-      continue
+      return fork
     }
-    if (deviceSeq > lastSeq + 1) faults.push(faultOf(entry, 'missing-before', missingNumbers(lastSeq, deviceSeq)))
-    else if (!ends.has(prevHash)) faults.push(faultOf(entry, 'broken-link', `${lastSeq}`))
+    const follows = ends.has(prevHash)
     last = entry
     ends = new Set([entry.hash])
+    if (deviceSeq > lastSeq + 1) return faultOf(entry, 'missing-before', missingNumbers(lastSeq, deviceSeq))
+    return follows ? null : faultOf(entry, 'broken-link', `${lastSeq}`)
   }
-  return faults
+}
+
+/**
+ * Verifies a book of any length in little memory: entries are handed in chain after chain, each in order of its numbers
+ * (`compareChain`). `hasErasure` tells an erased body from one that went missing.
+ */
+export function createVerifier() {
+  const faults: EntryFault[] = []
+  let checkedCount = 0
+  let erasedCount = 0
+  let chain = ''
+  let check = linkCheck()
+  return {
+    add(entry: StoredEntry, hasErasure: boolean): void {
+      checkedCount += 1
+      const fault = entryFault(entry)
+      if (fault) faults.push(fault)
+      if (entry.body === null && hasErasure) erasedCount += 1
+      if (entry.body === null && !hasErasure) faults.push(faultOf(entry, 'body-missing', 'no erasure told'))
+      const key = chainKey(entry.envelope)
+      if (key !== chain) {
+        chain = key
+        check = linkCheck()
+      }
+      const broken = fault?.code === 'malformed' ? null : check(entry)
+      if (broken) faults.push(broken)
+    },
+    /** Damage below the entries, in the engine's own words. */
+    damaged(detail: string): void {
+      faults.push({ code: 'file-damaged', entryId: '', detail })
+    },
+    report(): ChainReport {
+      const counts = { checkedCount, erasedCount }
+      return faults.length === 0 ? { ok: true, ...counts } : { ok: false, ...counts, faults }
+    },
+  }
 }
 
 function headFaults(chain: readonly StoredEntry[], head: KnownHead): EntryFault[] {

@@ -45,8 +45,12 @@ export interface JournalStore {
   /** The last line of one device's chain in one kitchen; null before its first. */
   head(kitchenId: string, deviceId: string): Promise<ChainHead | null>
   kitchens(): Promise<readonly KitchenSummary[]>
-  /** Removes a body for good; its envelope stays. False when there is no such entry or it was erased before. */
-  erase(entryId: string): Promise<boolean>
+  /**
+   * Removes a body for good; its envelope stays. False when there is no such entry or it was erased before.
+   *
+   * @throws {RangeError} without `kitchenId`, when entries of two kitchens go by that id.
+   */
+  erase(entryId: string, kitchenId?: string): Promise<boolean>
   /** Reads every line and checks it. */
   verify(): Promise<ChainReport>
   close(): Promise<void>

@@ -4,10 +4,10 @@ import type { BatchFact, ById, CornBalance, CornLotFact, SeedFact } from './fact
 /** Half a gram: below what any kitchen scale shows, above what adding up binary fractions leaves behind. */
 export const MASS_DUST_KG = 0.0005
 
+/** What bears on one lot; more than that may be handed in and changes nothing. */
 interface Across {
   readonly seed: ById<SeedFact>
   readonly batches: ById<BatchFact>
-  readonly cornLots: ById<CornLotFact>
 }
 
 /** Corn a batch has used: what lot-used entries tell, else, once it has begun, what its plan takes. [kg] */

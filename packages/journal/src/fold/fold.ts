@@ -1,19 +1,11 @@
 /** Entries into facts: whole, or a few more at a time. A late entry refolds its own story alone. */
 import type { StoredEntry } from '../envelope.ts'
 import { cornBalance, withCornUsed } from './balance.ts'
-import type { ById, Facts, LedgerLine, Question, UnreadEntry } from './facts.ts'
+import type { BatchFact, ById, CornLotFact, Facts, LedgerLine, Question, SeedFact, UnreadEntry } from './facts.ts'
 import { compareLines, type PlacedLine, placeEntry, standingCopy, standingLines, UNREAD } from './ledger.ts'
 import { questionsAcross } from './questions.ts'
-import {
-  alkaliLotStory,
-  batchStory,
-  cannerStory,
-  cornLotStory,
-  foodLotStory,
-  kitchenStory,
-  runStory,
-  told,
-} from './stories.ts'
+import { kitchenStory } from './stories.ts'
+import { foldStory, type Part, type PutFact } from './story-facts.ts'
 
 export const NO_FACTS: Facts = {
   kitchen: null,
@@ -48,8 +40,6 @@ export function applyEntries(facts: Facts, entries: Iterable<StoredEntry>): Fact
   for (const entry of entries) sheet.place(entry)
   return sheet.fold()
 }
-
-type Part = Exclude<keyof Facts, 'kitchen' | 'entryCount' | 'questions' | 'unread' | 'ledger'>
 
 /** Facts by part and id while they are being folded; each part's own type is checked where a story is put. */
 type Records = { [P in Part]: { [id: string]: unknown } }
@@ -107,10 +97,16 @@ function openSheet(facts: Facts) {
     }
     const records = copyRecords(facts)
     let { kitchen } = facts
+    const put: PutFact = (part, id, fact) => {
+      const list: { [id: string]: unknown } = records[part]
+      if (fact) list[id] = fact
+      else delete list[id]
+    }
     for (const entity of storiesTouched(grown.keys(), entityOf)) {
       const { lines, questions } = standingLines(ledger, entity)
-      if (entity.startsWith('kitchen:')) kitchen = kitchenStory(lines)
-      else questions.push(...foldStory(records, entity, lines))
+      // A kitchen's habits are told in its own book; what another kitchen's name stands on is no habit of this one.
+      if (entity === `kitchen:${kitchenId}`) kitchen = kitchenStory(lines)
+      else questions.push(...foldStory(entity, lines, put))
       if (questions.length > 0) ledger.questionsOf[entity] = questions
       else delete ledger.questionsOf[entity]
     }
@@ -134,35 +130,14 @@ function storiesTouched(grown: Iterable<string>, entityOf: ById<string>): Set<st
   return touched
 }
 
-function foldStory(records: Records, entity: string, lines: readonly LedgerLine[]): Question[] {
-  const [type, id] = entity.split(':') as [string, string]
-  const put = <P extends Part>(part: P, fact: Facts[P][string] | null | undefined): boolean => {
-    const table: { [id: string]: unknown } = records[part]
-    if (fact) table[id] = fact
-    else delete table[id]
-    return Boolean(fact)
-  }
-  let found = true
-  if (type === 'lot') {
-    const corn = put('cornLots', cornLotStory(lines))
-    const food = put('foodLots', foodLotStory(lines))
-    found = corn || food
-  } else if (type === 'seed') put('seed', told(lines, 'seed-put-by').at(-1))
-  else if (type === 'alkali-lot') found = put('alkaliLots', alkaliLotStory(lines))
-  else if (type === 'pot') put('pots', told(lines, 'pot-recorded').at(-1))
-  else if (type === 'canner') found = put('canners', cannerStory(lines))
-  else if (type === 'standing') put('standings', told(lines, 'standing-read').at(-1))
-  else if (type === 'batch') found = put('batches', batchStory(lines))
-  else if (type === 'run') found = put('runs', runStory(lines))
-  if (found || lines.length === 0) return []
-  const entryIds = lines.map((line) => line.id)
-  return [{ code: 'question-story-without-beginning', params: { kind: lines[0]!.kind }, entryIds, entities: [entity] }]
-}
-
 /** What crosses stories: balances, corn used by batches, questions, the list of entries not read. */
 function finish(facts: Facts): Facts {
-  const batches = mapValues(facts.batches, (batch) => withCornUsed(batch, facts.cornLots))
-  const cornLots = mapValues(facts.cornLots, (lot) => ({ ...lot, balance: cornBalance(lot, { ...facts, batches }) }))
+  const across = acrossLots(facts)
+  const batches = mapValues(facts.batches, (batch) => withCornUsed(batch, across.lotsOf(batch.batchId)))
+  const cornLots = mapValues(facts.cornLots, (lot) => {
+    const balance = cornBalance(lot, { seed: across.seedOf(lot.lotId), batches: across.batchesOf(lot.lotId) })
+    return { ...lot, balance }
+  })
   const whole = { ...facts, batches, cornLots }
   const own = Object.keys(facts.ledger.questionsOf)
     .sort()
@@ -176,6 +151,31 @@ function finish(facts: Facts): Facts {
     }),
   )
   return { ...whole, questions: [...own, ...questionsAcross(whole)], unread }
+}
+
+/** Which seed, batches and lots bear on each other, so that no lot looks through every batch of ten years. */
+function acrossLots({ seed, batches, cornLots }: Pick<Facts, 'seed' | 'batches' | 'cornLots'>) {
+  const [seedOf, batchesOf] = [
+    new Map<string, Record<string, SeedFact>>(),
+    new Map<string, Record<string, BatchFact>>(),
+  ]
+  const lotsOf = new Map<string, Record<string, CornLotFact>>()
+  for (const [id, put] of Object.entries(seed)) if (put.lotId !== undefined) sublist(seedOf, put.lotId)[id] = put
+  for (const [id, batch] of Object.entries(batches))
+    for (const { lotId } of batch.plan.corn ?? []) sublist(batchesOf, lotId)[id] = batch
+  for (const [id, lot] of Object.entries(cornLots))
+    for (const { batchId } of lot.uses) if (batchId !== undefined) sublist(lotsOf, batchId)[id] = lot
+  return {
+    seedOf: (lotId: string) => seedOf.get(lotId) ?? {},
+    batchesOf: (lotId: string) => batchesOf.get(lotId) ?? {},
+    lotsOf: (batchId: string) => lotsOf.get(batchId) ?? {},
+  }
+}
+
+function sublist<T>(of: Map<string, Record<string, T>>, key: string): Record<string, T> {
+  const list = of.get(key) ?? {}
+  of.set(key, list)
+  return list
 }
 
 function copyRecords(facts: Facts): Records {

@@ -62,7 +62,7 @@ export async function openIdbStore(name = 'book'): Promise<JournalStore> {
       return row ? { deviceSeq: row.envelope.deviceSeq, hash: row.hash, writtenAt: row.envelope.writtenAt } : null
     },
     kitchens: () => kitchens(db),
-    erase: (entryId) => erase(db, entryId),
+    erase: (entryId, kitchenId) => erase(db, entryId, kitchenId),
     verify: () => verify(db),
     close: async () => db.close(),
   }
@@ -126,8 +126,11 @@ async function kitchens(db: IDBPDatabase<Schema>): Promise<readonly KitchenSumma
   return found
 }
 
-async function erase(db: IDBPDatabase<Schema>, entryId: string): Promise<boolean> {
+async function erase(db: IDBPDatabase<Schema>, entryId: string, kitchenId?: string): Promise<boolean> {
   const tx = db.transaction(ALL, 'readwrite', WRITTEN_THROUGH)
+  // One browser keeps an id once, whichever kitchen it is of.
+  const kept = kitchenId === undefined ? null : await tx.objectStore('entry').index('id').get(entryId)
+  if (kept && kept.envelope.kitchenId !== kitchenId) return false
   const body = await tx.objectStore('body').getKey(entryId)
   if (body !== undefined) {
     await tx.objectStore('erasure').put({ entryId, how: 'here' })

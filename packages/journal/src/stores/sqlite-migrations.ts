@@ -1,44 +1,8 @@
 /** Tables of the embedded store, step by step. A step that has shipped is never edited; the next one is added. */
-import { type Generated, type Kysely, sql } from 'kysely'
+import { type Kysely, sql } from 'kysely'
 import type { Migration } from 'kysely/migration'
-
-export interface EntryTable {
-  /** Order of arrival here; the cursor of reads. */
-  arrival: Generated<number>
-  id: string
-  kitchen_id: string
-  device_id: string
-  device_seq: number
-  prev_hash: string
-  person_id: string
-  kind: string
-  kind_version: number
-  happened_at: string
-  happened_zone: string
-  written_at: string
-  body_hash: string
-  visibility: string
-  hash: string
-}
-
-export interface BodyTable {
-  entry_id: string
-  salt: string
-  /** Canonical JSON. */
-  value: string
-}
-
-export interface ErasureTable {
-  entry_id: string
-  /** Erased `here`, or it `arrived` without its body. */
-  how: string
-}
-
-export interface Tables {
-  entry: EntryTable
-  body: BodyTable
-  erasure: ErasureTable
-}
+import { FACT_TABLES } from './fact-tables.ts'
+import { entryOf, READ_COLUMNS, type ReadRow, storyOf } from './rows.ts'
 
 const STEPS: Record<string, Migration> = {
   '0001-entries': {
@@ -79,6 +43,55 @@ const STEPS: Record<string, Migration> = {
       for (const trigger of TRIGGERS) await sql.raw(trigger).execute(db)
     },
   },
+  // Bodies lie by order of arrival (one lookup less for each line read and written), an id is one kitchen's own, each
+  // line is filed under its story, and facts are kept in tables.
+  '0002-stories-and-facts': {
+    async up(db: Kysely<unknown>) {
+      const run = (text: string) => sql.raw(text).execute(db)
+      for (const step of TO_0002) await run(step)
+      await fileStories(db)
+      for (const trigger of [...TRIGGERS.filter((each) => !each.includes(' on body')), ...BODY_TRIGGERS])
+        await run(trigger)
+      for (const table of FACT_TABLES) await run(table)
+    },
+  },
+}
+
+const TO_0002 = [
+  `create table entry_2 (arrival integer primary key, id text not null, kitchen_id text not null,
+    device_id text not null, device_seq integer not null, prev_hash text not null, person_id text not null,
+    kind text not null, kind_version integer not null, happened_at text not null, happened_zone text not null,
+    written_at text not null, body_hash text not null, visibility text not null, hash text not null,
+    unique (kitchen_id, id), unique (kitchen_id, device_id, device_seq))`,
+  `insert into entry_2 select arrival, id, kitchen_id, device_id, device_seq, prev_hash, person_id, kind, kind_version,
+    happened_at, happened_zone, written_at, body_hash, visibility, hash from entry order by arrival`,
+  'create table body_2 (arrival integer primary key, salt text not null, value text not null)',
+  'insert into body_2 select arrival, salt, value from body join entry on id = entry_id order by arrival',
+  'create table erasure_2 (arrival integer primary key, how text not null)',
+  'insert into erasure_2 select arrival, how from erasure join entry on id = entry_id order by arrival',
+  'drop table body',
+  'drop table erasure',
+  'drop table entry',
+  'alter table entry_2 rename to entry',
+  'create table body (arrival integer primary key references entry, salt text not null, value text not null)',
+  'insert into body select * from body_2',
+  'drop table body_2',
+  'create table erasure (arrival integer primary key references entry, how text not null)',
+  'insert into erasure select * from erasure_2',
+  'drop table erasure_2',
+  'create index entry_kitchen_arrival on entry (kitchen_id, arrival)',
+  `create table story (kitchen_id text not null, story text not null, arrival integer not null,
+    primary key (kitchen_id, story, arrival)) without rowid`,
+]
+
+async function fileStories(db: Kysely<unknown>): Promise<void> {
+  const { rows } = await sql
+    .raw<Record<string, unknown>>(`select ${READ_COLUMNS} from entry e left join body b on b.arrival = e.arrival`)
+    .execute(db)
+  for (const row of rows) {
+    const values = Object.values(row) as unknown as ReadRow
+    await sql`insert into story values (${row.kitchen_id}, ${storyOf(entryOf(values))}, ${row.arrival})`.execute(db)
+  }
 }
 
 /** Append-only: the database itself refuses to change or drop a line, and a body goes only with its erasure told. */
@@ -91,6 +104,13 @@ const TRIGGERS = [
     begin select raise(abort, 'a body goes only by erasing it'); end`,
   `create trigger erasure_keeps before update on erasure begin select raise(abort, 'an erasure stays'); end`,
   `create trigger erasure_stays before delete on erasure begin select raise(abort, 'an erasure stays'); end`,
+]
+
+const BODY_TRIGGERS = [
+  TRIGGERS.find((each) => each.includes('body_keeps'))!,
+  `create trigger body_stays before delete on body
+    when not exists (select 1 from erasure where arrival = old.arrival)
+    begin select raise(abort, 'a body goes only by erasing it'); end`,
 ]
 
 export const MIGRATIONS = { getMigrations: async (): Promise<Record<string, Migration>> => STEPS }

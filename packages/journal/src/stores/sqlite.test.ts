@@ -43,7 +43,7 @@ test.each([
   ['delete from entry', 'entries are never removed'],
   ["update body set value = '{}'", 'bodies are never changed'],
   ['delete from body', 'a body goes only by erasing it'],
-  ["insert into erasure select id, 'here' from entry; delete from erasure", 'an erasure stays'],
+  ["insert into erasure select arrival, 'here' from entry; delete from erasure", 'an erasure stays'],
 ])('[J46] the database itself refuses: %s', async (sql, reason) => {
   expect(() => tamper(sql)).toThrow(reason)
 })
@@ -57,7 +57,7 @@ test('[J47] verify names a line altered, and a line missing, by somebody who dro
     faults: [{ code: 'altered-envelope', entryId: second!.id, deviceSeq: 2 }],
   })
   tamper(`drop trigger entry_stays; drop trigger body_stays; pragma foreign_keys = off;
-    delete from body where entry_id = '${second!.id}'; delete from entry where id = '${second!.id}'`)
+    delete from body where arrival = 2; delete from entry where id = '${second!.id}'`)
   expect(await verified()).toMatchObject({
     faults: [{ code: 'missing-before', entryId: third!.id, deviceSeq: 3, detail: '2' }],
   })
@@ -68,7 +68,7 @@ test('[J47] verify names a line altered, and a line missing, by somebody who dro
 })
 
 test('[J47] verify tells a body that was erased from one that merely went missing', async () => {
-  tamper(`drop trigger body_stays; delete from body where entry_id = '${entries[1]!.envelope.id}'`)
+  tamper(`drop trigger body_stays; delete from body where arrival = 2`)
   expect(await verified()).toMatchObject({
     ok: false,
     erasedCount: 0,
@@ -77,7 +77,7 @@ test('[J47] verify tells a body that was erased from one that merely went missin
 })
 
 test('a body whose text was damaged is named, and the rest still reads', async () => {
-  tamper(`drop trigger body_keeps; update body set value = '{"na' where entry_id = '${entries[0]!.envelope.id}'`)
+  tamper(`drop trigger body_keeps; update body set value = '{"na' where arrival = 1`)
   expect(await verified()).toMatchObject({ faults: [{ code: 'altered-body', entryId: entries[0]!.envelope.id }] })
   const store = await openSqliteStore(file)
   const { entries: read } = await store.read({ kitchenId: entries[0]!.envelope.kitchenId })

@@ -1,239 +1,302 @@
 /** The embedded store: one file, every acknowledged entry synced to disk. */
-import { resolve } from 'node:path'
-import { type Insertable, Kysely, type Selectable, sql } from 'kysely'
+import { statSync } from 'node:fs'
+import { Kysely } from 'kysely'
 import { Migrator } from 'kysely/migration'
-import { type ChainReport, type EntryFault, verifyChain } from '../chain.ts'
-import type { ChainHead, StoredEntry, Visibility } from '../envelope.ts'
-import { canonicalJson, type Json } from '../json.ts'
-import type { AppendOutcome, EntryOutcome, JournalStore, KitchenSummary, ReadPage, ReadQuery } from '../store.ts'
+import { createVerifier } from '../chain.ts'
+import type { ChainHead, StoredEntry } from '../envelope.ts'
+import type { ServerStore } from '../server-store.ts'
+import type { AppendOutcome, EntryOutcome, KitchenSummary, ReadPage, ReadQuery } from '../store.ts'
+import { amendedStory } from '../tables/amended.ts'
 import { admit, aloneFault, inChainOrder, pageLimit, refusedAlone } from './admit.ts'
-import { openDatabase } from './sqlite-driver.ts'
-import { type EntryTable, MIGRATIONS, type Tables } from './sqlite-migrations.ts'
+import { continues, createHeads, NOTHING_YET, type SeenHead } from './heads.ts'
+import { bodyText, ENTRY_COLUMNS, entryOf, entryValues, READ_COLUMNS, type ReadRow, storyOf } from './rows.ts'
+import { type RowsChange, type SqlEngine, type SqlValue, sqlFacts } from './sql-facts.ts'
+import { isConstraint, type OpenedDatabase, openDatabase } from './sqlite-driver.ts'
+import { MIGRATIONS } from './sqlite-migrations.ts'
+import { StoreTrouble } from './trouble.ts'
 
 export { defaultBookFile } from './book-file.ts'
+
+export interface SqliteStore extends ServerStore {
+  readonly engine: 'sqlite'
+  /** Copies the book into a new file, whole and at one moment, while it may go on being written. */
+  copyTo(file: string): Promise<void>
+}
 
 /**
  * Opens the book in `file`, making it where there is none; `:memory:` keeps nothing.
  *
- * @throws {Error} when the file is no database, or was made by a newer version.
+ * Work on one file runs to its end without giving way, so within one program nothing reads a half-made append; between
+ * programs the database's own lock does it.
+ *
+ * @throws {StoreTrouble} when the file is no database or is damaged, may not be written, or was made by a newer version.
  */
-export async function openSqliteStore(file: string): Promise<JournalStore> {
-  const { dialect, exec } = openDatabase(file)
-  const db = new Kysely<Tables>({ dialect })
-  const inTurn = turnsFor(file)
-  // Another program may be opening the new file too: the second waits here and finds the tables made.
-  const { error } = await inTurn(async () => {
-    exec('begin immediate')
-    const outcome = await new Migrator({ db, provider: MIGRATIONS, disableTransactions: true }).migrateToLatest()
-    exec(outcome.error ? 'rollback' : 'commit')
-    return outcome
-  })
-  if (error) {
-    await db.destroy()
-    throw error
+export async function openSqliteStore(file: string): Promise<SqliteStore> {
+  const db = openDatabase(file)
+  try {
+    await migrate(db, file)
+  } catch (cause) {
+    db.close()
+    throw cause
   }
-  /** `immediate`: the write lock is taken before anything is read, so another process cannot slip between. */
-  function inTransaction<T>(work: () => Promise<T>): Promise<T> {
-    return inTurn(async () => {
-      exec('begin immediate')
-      try {
-        const result = await work()
-        exec('commit')
-        return result
-      } catch (cause) {
-        exec('rollback')
-        throw cause
-      }
-    })
-  }
-
+  const heads = createHeads()
   return {
-    append: (entries) => inTransaction(() => append(db, entries)),
-    read: (query) => inTurn(() => read(db, query)),
-    head: (kitchenId, deviceId) => inTurn(() => head(db, kitchenId, deviceId)),
-    kitchens: () => inTurn(() => kitchens(db)),
-    verify: () => inTurn(() => verify(db)),
-    async erase(entryId) {
-      const erased = await inTransaction(() => erase(db, entryId))
+    engine: 'sqlite',
+    where: file,
+    facts: sqlFacts(engineOf(db), BODIES, ''),
+    append: async (entries) => append(db, heads, entries),
+    read: async (query) => read(db, query),
+    head: async (kitchenId, deviceId) => head(db, kitchenId, deviceId),
+    kitchens: async () => kitchens(db),
+    entry: async (kitchenId, entryId) => entry(db, kitchenId, entryId),
+    verify: async () => verify(db),
+    async erase(entryId, kitchenId) {
+      const erased = db.transaction(() => erase(db, entryId, kitchenId))
       // The write-ahead log still holds the page with the body: fold it into the file and cut it off.
-      if (erased) await inTurn(async () => exec('pragma wal_checkpoint(truncate)'))
+      if (erased) db.exec('pragma wal_checkpoint(truncate)')
       return erased
     },
-    close: () => inTurn(() => db.destroy()),
+    storageUse: async () => ({
+      entryCount: db.all<[number]>('select count(*) from entry')[0]![0],
+      bytes: [file, `${file}-wal`].reduce(
+        (sum, each) => sum + (statSync(each, { throwIfNoEntry: false })?.size ?? 0),
+        0,
+      ),
+    }),
+    copyTo: (to) => db.copyTo(to),
+    close: async () => db.close(),
   }
 }
 
-type InTurn = <T>(work: () => Promise<T>) => Promise<T>
-
-const turns = new Map<string, InTurn>()
-
-/**
- * Work on one file waits its turn within this program, so that no read sees a half-made append and two stores opened
- * on one file do not wait for each other's lock without end. Between programs the database's own lock does it.
- */
-function turnsFor(file: string): InTurn {
-  const path = file === ':memory:' ? '' : resolve(file)
-  const known = turns.get(path)
-  if (path && known) return known
-  let last: Promise<unknown> = Promise.resolve()
-  const inTurn: InTurn = (work) => {
-    const mine = last.then(work)
-    last = mine.catch(() => {})
-    return mine
-  }
-  if (path) turns.set(path, inTurn)
-  return inTurn
+async function migrate(db: OpenedDatabase, file: string): Promise<void> {
+  const builder = new Kysely<unknown>({ dialect: db.dialect })
+  const migrator = new Migrator({ db: builder, provider: MIGRATIONS, disableTransactions: true })
+  await inTurn(file, async () => {
+    // Another program may be opening the new file too: the second waits here and finds the tables made.
+    db.exec('begin immediate')
+    const { error } = await migrator.migrateToLatest()
+    db.exec(error ? 'rollback' : 'commit')
+    if (!error) return
+    const newer = String(error).includes('previously executed migration')
+    throw newer ? new StoreTrouble('newer-version', file, error) : error
+  })
 }
 
-async function append(db: Kysely<Tables>, entries: readonly StoredEntry[]): Promise<AppendOutcome> {
+const openings = new Map<string, Promise<unknown>>()
+
+/** Two openings of one file in this program: the second must not wait for the lock of the first without end. */
+function inTurn<T>(file: string, work: () => Promise<T>): Promise<T> {
+  const mine = (openings.get(file) ?? Promise.resolve()).then(work)
+  const settled = mine.then(
+    () => {},
+    () => {},
+  )
+  openings.set(file, settled)
+  settled.then(() => {
+    if (openings.get(file) === settled) openings.delete(file)
+  })
+  return mine
+}
+
+const BODIES = 'left join body b on b.arrival = e.arrival'
+const INSERT_ENTRY = `insert into entry (${ENTRY_COLUMNS.join(', ')}) values (${ENTRY_COLUMNS.map(() => '?').join(', ')})`
+
+function append(
+  db: OpenedDatabase,
+  heads: ReturnType<typeof createHeads>,
+  given: readonly StoredEntry[],
+): AppendOutcome {
   const results: EntryOutcome[] = []
-  for (const { entry, index } of inChainOrder(entries)) results[index] = await appendOne(db, entry)
+  const whole: { entry: StoredEntry; index: number }[] = []
+  for (const { entry, index } of inChainOrder(given)) {
+    const alone = aloneFault(entry)
+    if (alone) results[index] = refusedAlone(alone)
+    else whole.push({ entry: entry as StoredEntry, index })
+  }
+  if (whole.length === 0) return { results }
+  const now = new Map<string, SeenHead>() // heads as this transaction leaves them
+  db.transaction(() => {
+    for (const { entry, index } of whole) results[index] = keep(db, entry, now, heads.of(entry))
+  })
+  for (const { entry, index } of whole) if (results[index]!.outcome === 'accepted') heads.saw(entry)
   return { results }
 }
 
-async function appendOne(db: Kysely<Tables>, given: unknown): Promise<EntryOutcome> {
-  const alone = aloneFault(given)
-  if (alone) return refusedAlone(alone)
-  const entry = given as StoredEntry
-  const { envelope, body } = entry
-  const sameId = await db.selectFrom('entry').select('hash').where('id', '=', envelope.id).executeTakeFirst()
-  const samePlace = await db
-    .selectFrom('entry')
-    .select('id')
-    .where('kitchen_id', '=', envelope.kitchenId)
-    .where('device_id', '=', envelope.deviceId)
-    .where('device_seq', '=', envelope.deviceSeq)
-    .executeTakeFirst()
+function keep(
+  db: OpenedDatabase,
+  entry: StoredEntry,
+  now: Map<string, SeenHead>,
+  seen: SeenHead | undefined,
+): EntryOutcome {
+  const { id, kitchenId, deviceId, deviceSeq } = entry.envelope
+  const key = `${kitchenId} ${deviceId}`
+  const last = now.get(key) ?? seen
+  if (continues(entry, last) && insert(db, entry)) {
+    now.set(key, { deviceSeq, hash: entry.hash })
+    return { id, outcome: 'accepted' }
+  }
+  const [same] = db.all<[string]>('select hash from entry where kitchen_id = ? and id = ?', [kitchenId, id])
+  const [place] = db.all<[string]>('select id from entry where kitchen_id = ? and device_id = ? and device_seq = ?', [
+    kitchenId,
+    deviceId,
+    deviceSeq,
+  ])
   const outcome = admit(entry, {
-    sameIdHash: sameId?.hash ?? null,
-    samePlaceId: samePlace?.id ?? null,
-    head: await head(db, envelope.kitchenId, envelope.deviceId),
+    sameIdHash: same?.[0] ?? null,
+    samePlaceId: place?.[0] ?? null,
+    head: head(db, kitchenId, deviceId) ?? NOTHING_YET,
   })
   if (outcome.outcome !== 'accepted') return outcome
-  await db.insertInto('entry').values(toRow(entry)).execute()
-  if (body) {
-    const { salt, value } = body
-    await db
-      .insertInto('body')
-      .values({ entry_id: envelope.id, salt, value: canonicalJson(value) })
-      .execute()
-  } else await db.insertInto('erasure').values({ entry_id: envelope.id, how: 'arrived' }).execute()
+  insertSure(db, entry)
+  now.set(key, { deviceSeq, hash: entry.hash })
   return outcome
 }
 
-async function read(db: Kysely<Tables>, { kitchenId, after = 0, limit }: ReadQuery): Promise<ReadPage> {
-  const rows = await entriesWithBodies(db)
-    .where('kitchen_id', '=', kitchenId)
-    .where('arrival', '>', after)
-    .orderBy('arrival')
-    .limit(pageLimit(limit))
-    .execute()
-  return { entries: rows.map(toEntry), next: rows.at(-1)?.arrival ?? after }
+/** False when the place or the id is taken. */
+function insert(db: OpenedDatabase, entry: StoredEntry): boolean {
+  try {
+    insertSure(db, entry)
+    return true
+  } catch (cause) {
+    if (isConstraint(cause)) return false
+    throw cause
+  }
 }
 
-async function head(db: Kysely<Tables>, kitchenId: string, deviceId: string): Promise<ChainHead | null> {
-  const row = await db
-    .selectFrom('entry')
-    .select(['device_seq as deviceSeq', 'hash', 'written_at as writtenAt'])
-    .where('kitchen_id', '=', kitchenId)
-    .where('device_id', '=', deviceId)
-    .orderBy('device_seq', 'desc')
-    .limit(1)
-    .executeTakeFirst()
-  return row ?? null
+function insertSure(db: OpenedDatabase, entry: StoredEntry): void {
+  const arrival = db.run(INSERT_ENTRY, entryValues(entry))
+  const value = bodyText(entry)
+  if (value === null) db.run(`insert into erasure (arrival, how) values (?, 'arrived')`, [arrival])
+  else db.run('insert into body (arrival, salt, value) values (?, ?, ?)', [arrival, entry.body!.salt, value])
+  db.run('insert into story (kitchen_id, story, arrival) values (?, ?, ?)', [
+    entry.envelope.kitchenId,
+    storyOf(entry),
+    arrival,
+  ])
 }
 
-async function kitchens(db: Kysely<Tables>): Promise<readonly KitchenSummary[]> {
-  return await db
-    .selectFrom('entry')
-    .select(['kitchen_id as kitchenId', ({ fn }) => fn.countAll<number>().as('entryCount')])
-    .groupBy('kitchen_id')
-    .orderBy('kitchen_id')
-    .execute()
+function read(db: OpenedDatabase, { kitchenId, after = 0, limit }: ReadQuery): ReadPage {
+  const rows = db.all<ReadRow>(
+    `select ${READ_COLUMNS} from entry e ${BODIES} where e.kitchen_id = ? and e.arrival > ? order by e.arrival limit ?`,
+    [kitchenId, after, pageLimit(limit)],
+  )
+  return { entries: rows.map(entryOf), next: rows.at(-1)?.[16] ?? after }
 }
 
-async function erase(db: Kysely<Tables>, entryId: string): Promise<boolean> {
-  const body = await db.selectFrom('body').select('entry_id').where('entry_id', '=', entryId).executeTakeFirst()
-  if (!body) return false
-  await db.insertInto('erasure').values({ entry_id: entryId, how: 'here' }).execute()
-  await db.deleteFrom('body').where('entry_id', '=', entryId).execute()
+function entry(db: OpenedDatabase, kitchenId: string, entryId: string): StoredEntry | null {
+  const [row] = db.all<ReadRow>(`select ${READ_COLUMNS} from entry e ${BODIES} where e.kitchen_id = ? and e.id = ?`, [
+    kitchenId,
+    entryId,
+  ])
+  return row ? entryOf(row) : null
+}
+
+function head(db: OpenedDatabase, kitchenId: string, deviceId: string): ChainHead | null {
+  const [row] = db.all<[number, string, string]>(
+    `select device_seq, hash, written_at from entry where kitchen_id = ? and device_id = ?
+      order by device_seq desc limit 1`,
+    [kitchenId, deviceId],
+  )
+  return row ? { deviceSeq: row[0], hash: row[1], writtenAt: row[2] } : null
+}
+
+/** Steps from kitchen to kitchen by the index instead of reading every line's. */
+function kitchens(db: OpenedDatabase): readonly KitchenSummary[] {
+  const found: KitchenSummary[] = []
+  for (let last = ''; ; ) {
+    const [row] = db.all<[string]>('select kitchen_id from entry where kitchen_id > ? order by kitchen_id limit 1', [
+      last,
+    ])
+    if (!row) return found
+    last = row[0]
+    const [count] = db.all<[number]>('select count(*) from entry where kitchen_id = ?', [last])
+    found.push({ kitchenId: last, entryCount: count![0] })
+  }
+}
+
+function erase(db: OpenedDatabase, entryId: string, kitchenId: string | undefined): boolean {
+  const rows = db.all<ReadRow>(
+    `select ${READ_COLUMNS} from entry e join body b on b.arrival = e.arrival where e.id = ? ${kitchenId ? 'and e.kitchen_id = ?' : ''}`,
+    kitchenId ? [entryId, kitchenId] : [entryId],
+  )
+  if (rows.length > 1) throw new RangeError(`${entryId} is in ${rows.length} kitchens; say which`)
+  const [row] = rows
+  if (!row) return false
+  const entry = entryOf(row)
+  const arrival = row[16]
+  const kitchen = entry.envelope.kitchenId
+  const story = storyOf(entry)
+  db.run(`insert into erasure (arrival, how) values (?, 'here')`, [arrival])
+  db.run('delete from body where arrival = ?', [arrival])
+  db.run('delete from story where kitchen_id = ? and story = ? and arrival = ?', [kitchen, story, arrival])
+  db.run('insert into story (kitchen_id, story, arrival) values (?, ?, ?)', [kitchen, 'unread', arrival])
+  forgetFacts(db, kitchen, story, entryId)
   return true
 }
 
-async function verify(db: Kysely<Tables>): Promise<ChainReport> {
-  const rows = await entriesWithBodies(db).select('how').orderBy('arrival').execute()
-  const report = verifyChain(rows.map(toEntry))
-  const gone: EntryFault[] = rows
-    .filter(({ salt, how }) => salt === null && how === null)
-    .map((row) => ({
-      code: 'body-missing',
-      entryId: row.id,
-      deviceId: row.device_id,
-      deviceSeq: row.device_seq,
-      detail: 'no erasure told',
-    }))
-  const integrity = await sql<{ integrity_check: string }>`pragma integrity_check`.execute(db)
-  const damaged: EntryFault[] = integrity.rows
-    .filter((row) => row.integrity_check !== 'ok')
-    .map((row) => ({ code: 'malformed', entryId: '', detail: row.integrity_check }))
-  const faults = [...(report.ok ? [] : report.faults), ...gone, ...damaged]
-  const { checkedCount, erasedCount } = report
-  const counts = { checkedCount, erasedCount: erasedCount - gone.length }
-  return faults.length === 0 ? { ok: true, ...counts } : { ok: false, ...counts, faults }
-}
-
-function entriesWithBodies(db: Kysely<Tables>) {
-  return db
-    .selectFrom('entry')
-    .leftJoin('body', 'body.entry_id', 'entry.id')
-    .leftJoin('erasure', 'erasure.entry_id', 'entry.id')
-    .selectAll('entry')
-    .select(['salt', 'value'])
-}
-
-function toRow({ envelope, hash }: StoredEntry): Insertable<EntryTable> {
-  return {
-    id: envelope.id,
-    kitchen_id: envelope.kitchenId,
-    device_id: envelope.deviceId,
-    device_seq: envelope.deviceSeq,
-    prev_hash: envelope.prevHash,
-    person_id: envelope.personId,
-    kind: envelope.kind,
-    kind_version: envelope.kindVersion,
-    happened_at: envelope.happenedAt.instant,
-    happened_zone: envelope.happenedAt.zone,
-    written_at: envelope.writtenAt,
-    body_hash: envelope.bodyHash,
-    visibility: envelope.visibility,
-    hash,
+/** What the body said goes from the facts too, at once; the next fold makes them anew without it. */
+function forgetFacts(db: OpenedDatabase, kitchenId: string, story: string, entryId: string): void {
+  const told = amendedStory(story, (id) => {
+    const [row] = db.all<ReadRow>(`select ${READ_COLUMNS} from entry e ${BODIES} where e.kitchen_id = ? and e.id = ?`, [
+      kitchenId,
+      id,
+    ])
+    return row ? storyOf(entryOf(row)) : null
+  })
+  for (const each of new Set([...told, `entry:${entryId}`])) {
+    db.run('delete from fact where kitchen_id = ? and fact_id = ?', [kitchenId, each.slice(each.indexOf(':') + 1)])
+    db.run('delete from question where kitchen_id = ? and story = ?', [kitchenId, each])
+    db.run('insert or ignore into stale_story (kitchen_id, story) values (?, ?)', [kitchenId, each])
   }
+  db.run('insert or ignore into stale_story (kitchen_id, story) values (?, ?)', [kitchenId, `unread:${entryId}`])
+  db.run('update fact_state set turn = turn + 1 where kitchen_id = ?', [kitchenId])
 }
 
-function toEntry(row: Selectable<EntryTable> & { salt: string | null; value: string | null }): StoredEntry {
-  const envelope = {
-    id: row.id,
-    kitchenId: row.kitchen_id,
-    deviceId: row.device_id,
-    deviceSeq: row.device_seq,
-    prevHash: row.prev_hash,
-    personId: row.person_id,
-    kind: row.kind,
-    kindVersion: row.kind_version,
-    happenedAt: { instant: row.happened_at, zone: row.happened_zone },
-    writtenAt: row.written_at,
-    bodyHash: row.body_hash,
-    visibility: row.visibility as Visibility,
-  }
-  const body = row.salt !== null && row.value !== null ? { salt: row.salt, value: parseValue(row.value) } : null
-  return { envelope, hash: row.hash, body }
-}
+const VERIFY_AT_ONCE = 2000
 
-/** A damaged text is kept as text: its hash will not hold, so verify names it. */
-function parseValue(text: string): Json {
+function verify(db: OpenedDatabase) {
+  const verifier = createVerifier()
   try {
-    return JSON.parse(text) as Json
-  } catch {
-    return text
+    let place: readonly SqlValue[] = ['', '', 0]
+    for (;;) {
+      const rows = db.all<ReadRow>(
+        `select ${READ_COLUMNS}, x.how from entry e ${BODIES} left join erasure x on x.arrival = e.arrival
+          where (e.kitchen_id, e.device_id, e.device_seq) > (?, ?, ?)
+          order by e.kitchen_id, e.device_id, e.device_seq limit ${VERIFY_AT_ONCE}`,
+        [...place],
+      )
+      for (const row of rows) verifier.add(entryOf(row), row[17] !== null)
+      const last = rows.at(-1)
+      if (!last) break
+      place = [last[1], last[2], last[3]]
+    }
+    for (const [said] of db.all<[string]>('pragma integrity_check')) if (said !== 'ok') verifier.damaged(said)
+  } catch (cause) {
+    if (!(cause instanceof StoreTrouble)) throw cause
+    verifier.damaged(cause.message)
   }
+  return verifier.report()
+}
+
+function engineOf(db: OpenedDatabase): SqlEngine {
+  return {
+    textList: '(select value from json_each(?))',
+    all: async <Row>(sql: string, parameters: readonly SqlValue[]) => db.all<Row>(sql, parameters),
+    changeIf: async (guard, changes) =>
+      db.transaction(() => {
+        if (db.all(guard.sql, guard.parameters).length === 0) return false
+        for (const change of changes) for (const row of change.rows) db.run(rowSql(change), row)
+        return true
+      }),
+  }
+}
+
+function rowSql({ does, table, columns, key }: RowsChange): string {
+  if (does === 'remove') return `delete from ${table} where ${columns.map((column) => `${column} = ?`).join(' and ')}`
+  const fields = columns.map(() => '?').join(', ')
+  const others = key ? columns.filter((column) => !key.includes(column)) : []
+  const meeting = key
+    ? `(${key.join(', ')}) do update set ${others.map((column) => `${column} = excluded.${column}`).join(', ')}`
+    : 'do nothing'
+  return `insert into ${table} (${columns.join(', ')}) values (${fields}) on conflict ${meeting}`
 }

@@ -1,0 +1,157 @@
+/** How an entry lies in a table: the same columns in every SQL store. */
+import type { Envelope, StoredEntry, Visibility } from '../envelope.ts'
+import { placeEntry, UNREAD } from '../fold/ledger.ts'
+import { canonicalJson, type Json } from '../json.ts'
+import { type ReadBody, readBody } from '../kinds/index.ts'
+import type { FiledLine } from '../tables/port.ts'
+
+/** Columns of the entry table after `arrival`, in the order of `entryValues`. */
+export const ENTRY_COLUMNS = [
+  'id',
+  'kitchen_id',
+  'device_id',
+  'device_seq',
+  'prev_hash',
+  'person_id',
+  'kind',
+  'kind_version',
+  'happened_at',
+  'happened_zone',
+  'written_at',
+  'body_hash',
+  'visibility',
+  'hash',
+] as const
+
+/** What a read selects: the entry as `e`, its body as `b`, and where it arrived. */
+export const READ_COLUMNS = [...ENTRY_COLUMNS.map((column) => `e.${column}`), 'b.salt', 'b.value', 'e.arrival'].join(
+  ', ',
+)
+
+/** One row of `READ_COLUMNS`. */
+export type ReadRow = readonly [
+  ...EntryValues,
+  salt: string | null,
+  value: string | null,
+  arrival: number,
+  ...more: unknown[],
+]
+
+export type EntryValues = readonly [
+  id: string,
+  kitchenId: string,
+  deviceId: string,
+  deviceSeq: number,
+  prevHash: string,
+  personId: string,
+  kind: string,
+  kindVersion: number,
+  happenedAt: string,
+  happenedZone: string,
+  writtenAt: string,
+  bodyHash: string,
+  visibility: string,
+  hash: string,
+]
+
+export function entryValues({ envelope: e, hash }: StoredEntry): EntryValues {
+  return [
+    e.id,
+    e.kitchenId,
+    e.deviceId,
+    e.deviceSeq,
+    e.prevHash,
+    e.personId,
+    e.kind,
+    e.kindVersion,
+    e.happenedAt.instant,
+    e.happenedAt.zone,
+    e.writtenAt,
+    e.bodyHash,
+    e.visibility,
+    hash,
+  ]
+}
+
+export function entryOf(row: ReadRow): StoredEntry {
+  const [id, kitchenId, deviceId, deviceSeq, prevHash, personId, kind, kindVersion] = row
+  const [instant, zone, writtenAt, bodyHash, visibility, hash, salt, value] = row.slice(8) as string[]
+  const envelope: Envelope = {
+    id,
+    kitchenId,
+    deviceId,
+    deviceSeq,
+    prevHash,
+    personId,
+    kind,
+    kindVersion,
+    happenedAt: { instant: instant!, zone: zone! },
+    writtenAt: writtenAt!,
+    bodyHash: bodyHash!,
+    visibility: visibility as Visibility,
+  }
+  return { envelope, hash: hash!, body: salt != null && value != null ? { salt, value: parseValue(value) } : null }
+}
+
+/** What the fold needs of an entry: fewer columns than the whole, since a million of them are read at once. */
+export const LINE_COLUMNS = `e.id, e.device_id, e.device_seq, e.person_id, e.kind, e.kind_version, e.happened_at,
+  e.happened_zone, e.written_at, e.visibility, e.hash, b.value, e.arrival`
+
+export type LineRow = readonly [
+  id: string,
+  deviceId: string,
+  deviceSeq: number,
+  personId: string,
+  kind: string,
+  kindVersion: number,
+  happenedAt: string,
+  happenedZone: string,
+  writtenAt: string,
+  visibility: string,
+  hash: string,
+  value: string | null,
+  arrival: number,
+  filedUnder?: string,
+]
+
+export function filedLine(row: LineRow, kitchenId: string): FiledLine {
+  const value = row[11]
+  const read: ReadBody | null = value === null ? null : readBody(row[4], row[5], parseValue(value))
+  const line = {
+    id: row[0],
+    hash: row[10],
+    kitchenId,
+    deviceId: row[1],
+    deviceSeq: row[2],
+    personId: row[3],
+    visibility: row[9] as Visibility,
+    kind: row[4],
+    kindVersion: row[5],
+    instant: row[6],
+    zone: row[7],
+    writtenAt: row[8],
+    body: read?.ok ? read.body : null,
+  }
+  const filed = { arrival: row[12], ...(row[13] !== undefined && { filedUnder: row[13] }) }
+  if (read?.ok) return { line, story: read.entity, ...filed }
+  return { line: { ...line, why: read ? read.why : 'erased' }, story: UNREAD, ...filed }
+}
+
+/** What goes into the body table: its canonical JSON. */
+export function bodyText(entry: StoredEntry): string | null {
+  return entry.body && canonicalJson(entry.body.value)
+}
+
+/** The story the entry is filed under; `unread` for what this version cannot read. */
+export function storyOf(entry: StoredEntry): string {
+  return placeEntry(entry).entity
+}
+
+/** A damaged text is kept as text: its hash will not hold, so verify names it. */
+export function parseValue(text: string): Json {
+  try {
+    return JSON.parse(text) as Json
+  } catch {
+    return text
+  }
+}
