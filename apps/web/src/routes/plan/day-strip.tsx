@@ -4,7 +4,7 @@
  */
 import type { Day, DayStep } from '@crib/planning'
 import { useWords } from '../../words.tsx'
-import { clock } from './the-day.tsx'
+import { clock } from './clock-text.ts'
 
 /** Height of a minute on the sheet; twenty minutes are one line of small words. [rem] */
 const REM_PER_MIN = 0.065

@@ -1,9 +1,10 @@
 /** The day by clock: door to door first, then the strip; two days offered where hulling and canning share one. */
 import type { Day, DayPlan, Moved } from '@crib/planning'
 import { type Reckoned, shownValue } from '@crib/science'
-import { formatDuration, formatQuantity } from '@crib/wording'
+import { formatDuration } from '@crib/wording'
 import { Behind, ChoiceTags, Figure, Ledger, MarginNote, Passage, Reasons } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
+import { clock } from './clock-text.ts'
 import { DayStrip } from './day-strip.tsx'
 import { type Draft, useDraft } from './draft.tsx'
 
@@ -100,10 +101,6 @@ function Clock({ at }: { readonly at: number }) {
       {text.length > 5 && <span className="unit">{text.slice(5).replace(/^, /, '')}</span>}
     </>
   )
-}
-
-export function clock(clockMin: number): string {
-  return formatQuantity({ value: Math.round(clockMin), unit: 'ClockMin' })
 }
 
 function lengthText({ value, low, high, rounding }: Reckoned, say: ReturnType<typeof useWords>['say']): string {
