@@ -15,9 +15,10 @@ const LINES = {
   pot: 'M8 20h32v14c0 5-3 8-8 8H16c-5 0-8-3-8-8z M4 20h40 M8 25H4.500v5H8 M40 25h3.500v5H40 M17 14c-2-4 3-5 1-9 M25 14c-2-4 3-5 1-9 M33 14c-2-4 3-5 1-9',
   /** The neck of a jar: threads, lid, shoulder, headspace. */
   jar: 'M15 4h18v7H15z M16 11v4c0 3-6 5-6 10v15c0 2 1 4 4 4h20c3 0 4-2 4-4V25c0-5-6-7-6-10v-4 M16 14h16 M12 23h24 M18 31h.1 M25 28h.1 M30 33h.1 M22 37h.1 M31 39h.1',
-  /** A pressure canner:
+  /** A pressure canner: lugs, gauge, weight. */
+  canner:
     'M7 25h34v17c0 2-1 3-3 3H10c-2 0-3-1-3-3z M5 19h38v6H5z M10 19c2-3 7-4 14-4s12 1 14 4 M18 15v-3 M22 7.500a4 4 0 1 1-8 0 4 4 0 0 1 8 0z M18 7.500l2-1.500 M31 15v-5h4 M3 31h4 M41 31h4',
-  tag: 'M13 11 22 4h18v40H13V30.500 M13 11v19.500 M13 11 8 20.500l5 10 M22 14h.1 M22 14c-8-2-14 1-18 8 M20 24h14 M20 31h14 M20 38h9',
+  tag: 'M13 14 20 6h13l7 8v30H13z M26.500 10.500a3 3 0 1 1-.1 0z M26.500 10c-1-5 6-8 12-7 M19 24h15 M19 31h15 M19 38h9',
   tin: 'M9 12c0-3 7-5 15-5s15 2 15 5-7 5-15 5-15-2-15-5z M9 12v25c0 4 7 6 15 6s15-2 15-6V12 M16 28h16 M16 34h10',
   /** A ridge with a hill of corn coming up. */
   field:
