@@ -231,6 +231,11 @@ describeInBrowser('planning a day', () => {
     await page.getByRole('link', { name: 'Batch sheet' }).click()
     expect(await seen(page, '.paper-look')).toContain('58.5 US gal (221 L)')
 
+    await goTo(page, '/paper', 'Paper')
+    await page.getByRole('link', { name: 'Blank process log' }).click()
+    await page.getByRole('heading', { level: 1, name: 'Blank process log' }).waitFor()
+    expect(await seen(page, '.paper-look')).toContain('No test for this food is known.')
+
     // The card of the canner, on its own page.
     await goTo(page, '/canner', 'Canner')
     await page.getByRole('link', { name: 'Card of yard canner' }).click()

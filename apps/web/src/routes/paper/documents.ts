@@ -1,26 +1,13 @@
 /** Documents of the book: facts and plans handed to the builders of package paper. Leaves out every number of its own. */
+import { askWhom, cautionsFor, GUIDANCE_EDITION, lidWaitRule, MOMENTS, type Moment } from '@crib/guidance'
+import type { CannerFact, Facts } from '@crib/journal'
 import {
-  askWhom,
-  boilBeforeTastingMin,
-  cautionsFor,
-  GUIDANCE_EDITION,
-  lidWaitRule,
-  MOMENTS,
-  type Moment,
-} from '@crib/guidance'
-import type { CannerFact, Facts, FoodLotFact, RunFact } from '@crib/journal'
-import {
-  bagLabels,
   batchSheetOfPlan,
   cannerCardOfPlan,
   type GaugeTest,
-  jarLabels,
-  type LabelSheetId,
   type PaperDocument,
   type PaperSize,
   type PrintSetting,
-  processLogOfPlan,
-  processLog as processLogSheet,
   wallBoard,
 } from '@crib/paper'
 import {
@@ -38,10 +25,6 @@ import {
   planLoads,
   plannedInputs,
   planOfBatch,
-  processLog,
-  publishedRunRules,
-  runClock,
-  runRecords,
   sheetAmounts,
 } from '@crib/planning'
 import { CODE_VERSION, ceilCount, convert, type Reckoned, type Unit } from '@crib/science'
@@ -56,7 +39,7 @@ export interface Desk {
   readonly isStandingRead: (alkali: HullingAlkali) => boolean
 }
 
-function settingOf({ facts, paper }: Desk): PrintSetting {
+export function settingOf({ facts, paper }: Desk): PrintSetting {
   return {
     paper,
     invented: facts.kitchen?.demo ?? false,
@@ -66,7 +49,7 @@ function settingOf({ facts, paper }: Desk): PrintSetting {
 }
 
 /** A plain number of the book, to be printed as it is. */
-function asTyped(value: number, unit: Unit): Reckoned {
+export function asTyped(value: number, unit: Unit): Reckoned {
   const rounding = { mode: 'nearest', step: 0.01 } as const
   return {
     id: unit,
@@ -81,7 +64,7 @@ function asTyped(value: number, unit: Unit): Reckoned {
   }
 }
 
-function elevationFt({ facts }: Desk): number | undefined {
+export function elevationFt({ facts }: Desk): number | undefined {
   const metres = facts.kitchen?.elevationM
   return metres === undefined ? undefined : Number(convert(metres, 'M', 'Ft').toFixed(1))
 }
@@ -231,112 +214,6 @@ function gaugeTestOf({ testedOn, tester, readings }: CannerFact['gaugeTests'][nu
       reads: asTyped(readsPsi, 'PsiGauge'),
     })),
   }
-}
-
-export function blankLogDocument(desk: Desk): PaperDocument {
-  const ft = elevationFt(desk)
-  return processLogSheet(
-    { head: ft === undefined ? {} : { elevation: asTyped(ft, 'Ft') }, standing: [] },
-    settingOf(desk),
-    desk.words,
-  )
-}
-
-export function runLogDocument(desk: Desk, run: RunFact): PaperDocument {
-  const { begun } = run
-  const { words } = desk
-  const setup = {
-    gauge: begun.gauge,
-    requiredReadingPsi: begun.requiredReadingPsi,
-    processMin: begun.processMin,
-    rules: publishedRunRules(),
-    zone: begun.at.zone,
-  }
-  const records = runRecords(run)
-  const ft = elevationFt(desk)
-  const log = processLog({
-    setup,
-    records,
-    nowMs: Date.now(),
-    loadCode: begun.loadCode,
-    cannerName: begun.cannerName,
-    ...(ft !== undefined && { elevationFt: ft }),
-  })
-  const clock = runClock(setup, records)
-  return processLogOfPlan(
-    log,
-    {
-      head: {
-        loadCode: begun.loadCode,
-        date: begun.at.instant.slice(0, 10),
-        canner: begun.cannerName,
-        gauge: words.say(`shell:gauge-${begun.gauge}`),
-        jars: `${begun.jarCount}, ${words.sentence(jarName(begun.jarSize))}`,
-        ...(ft !== undefined && { elevation: asTyped(ft, 'Ft') }),
-        hold: asTyped(begun.requiredReadingPsi, begun.gauge === 'dial' ? 'PsiGauge' : 'LbWeight'),
-        processMin: asTyped(begun.processMin, 'Min'),
-      },
-      standing: [],
-      lines: records.map(({ happenedAtMs, event }) => ({
-        clock: asTyped(clock.clock(happenedAtMs).value, 'ClockMin'),
-        what: words.say(`shell:print-event-${event.type}`),
-        ...('psi' in event && event.psi !== undefined && { reading: asTyped(event.psi, 'PsiGauge') }),
-      })),
-    },
-    settingOf(desk),
-    words,
-  )
-}
-
-/** One label for each jar or bag still held. */
-export function labelsDocument(
-  desk: Desk,
-  lots: readonly FoodLotFact[],
-  sheet: LabelSheetId,
-  skipCount: number,
-): PaperDocument {
-  const { words } = desk
-  const setting = settingOf(desk)
-  const each = <T>(lot: FoodLotFact, label: T): T[] =>
-    Array.from({ length: Math.max(0, lot.remainingCount) }, () => label)
-  const shared = (lot: FoodLotFact) => ({
-    date: lot.at.instant.slice(0, 10),
-    contents: contentsOf(desk, lot),
-    ...(lot.householdName !== undefined && { household: lot.householdName }),
-    record: `crib:lot/${lot.lotId.slice(-12)}`,
-  })
-  if (lots.every(({ form }) => form === 'jar')) {
-    const boilMin = boilBeforeTastingMin(elevationFt(desk) ?? 0)
-    return jarLabels(
-      lots.flatMap((lot) =>
-        each(lot, {
-          ...shared(lot),
-          loadCode: lot.loadCode,
-          boilMin,
-          departed: (lot.departures?.length ?? 0) > 0,
-        }),
-      ),
-      { sheet, skipCount },
-      setting,
-      words,
-    )
-  }
-  return bagLabels(
-    lots.flatMap((lot) =>
-      each(lot, { ...shared(lot), lotCode: lot.loadCode, lines: [words.say(`pantry:label-${lot.form}`)] }),
-    ),
-    { sheet, skipCount },
-    setting,
-    words,
-  )
-}
-
-/** "Lantern flint hominy", by the corn that went in. */
-export function contentsOf({ facts, words }: Pick<Desk, 'facts' | 'words'>, lot: FoodLotFact): string {
-  const batch = lot.batchId === undefined ? undefined : facts.batches[lot.batchId]
-  const cornLotId = batch?.plan.corn?.[0]?.lotId
-  const corn = cornLotId === undefined ? undefined : facts.cornLots[cornLotId]?.name
-  return corn === undefined ? words.say('pantry:hominy') : words.say('pantry:hominy-of', { name: corn })
 }
 
 /** Load codes only; null where the plan has no loads or a canner no number. */

@@ -6,16 +6,9 @@ import { useBook } from '../../book/book.tsx'
 import { ChoiceTags, CountField, Empty, FlagTag, NextAction, Passage, Sheet } from '../../parts-of-the-sheet/index.ts'
 import { NotHere } from '../../shell/not-here.tsx'
 import { useWords } from '../../words.tsx'
-import {
-  batchSheetDocument,
-  blankLogDocument,
-  cannerCardDocument,
-  contentsOf,
-  labelsDocument,
-  runLogDocument,
-  sheetOfBatch,
-  wallBoardDocument,
-} from './documents.ts'
+import { batchSheetDocument, cannerCardDocument, sheetOfBatch, wallBoardDocument } from './documents.ts'
+import { contentsOf, labelsDocument } from './label-sheets.ts'
+import { blankLogDocument, runLogDocument } from './logs.ts'
 import { PaperChoice } from './paper-choice.tsx'
 import { lastBatch } from './paper-list.tsx'
 import { PrintView } from './print-view.tsx'

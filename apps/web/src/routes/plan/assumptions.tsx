@@ -15,11 +15,10 @@ import {
   Fold,
   MarginNote,
   Passage,
-  Reasons,
   SideAction,
 } from '../../parts-of-the-sheet/index.ts'
-import { Asked, useRecord } from '../../records/use-record.tsx'
 import { useWords } from '../../words.tsx'
+import { AlkaliChoice, PercentField, PotChoice, RememberFill } from './assumed-choices.tsx'
 import { type Assumed, type Draft, useDraft } from './draft.tsx'
 import { HominyField } from './hominy-field.tsx'
 import { MovedList, upperFirst } from './plan-number.tsx'
@@ -280,105 +279,4 @@ function useRows({ plan, change, changeAnswer }: RowsProps): readonly Row[] {
     },
   ]
   return rows.filter((row): row is Row => row !== false)
-}
-
-function AlkaliChoice({ plan, change }: Pick<AssumptionsProps, 'plan' | 'change'>) {
-  const { facts } = useBook()
-  const { say } = useWords()
-  const { input } = plan
-  const lots = Object.values(facts.alkaliLots)
-  const chosen = lots.find(({ name }) => name === input.alkaliLot?.name)?.alkaliLotId ?? input.alkali
-  const halfCups = Math.round((input.alkaliLot?.cupsPerLiquidQt ?? 1) * 2)
-  return (
-    <>
-      <ChoiceTags
-        legend={say('shell:plan-assume-alkali')}
-        options={[
-          ...lots.map(({ alkaliLotId, name, judged }) => ({
-            value: alkaliLotId,
-            label: name,
-            note: say(`shell:alkali-judged-${judged}`),
-          })),
-          ...(['ash', 'calcium-hydroxide', 'sodium-hydroxide', 'baking-soda'] as const).map((value) => ({
-            value,
-            label: say('shell:plan-no-lot', { kind: say(`shell:alkali-${value}`) }),
-          })),
-        ]}
-        value={chosen}
-        onValue={(value) => {
-          const lot = facts.alkaliLots[value]
-          if (lot) change({ alkaliLotId: lot.alkaliLotId, alkali: lot.alkali })
-          else change({ alkaliLotId: 'none', alkali: value as typeof input.alkali })
-        }}
-      />
-      {input.alkali === 'ash' && (
-        <CountField
-          label={say('shell:alkali-half-cups')}
-          hint={say('shell:alkali-cups', { cups: formatNumber(halfCups / 2) })}
-          value={halfCups}
-          onValue={(halves) => change({ cupsPerLiquidQt: halves / 2 })}
-          min={1}
-          max={48}
-        />
-      )}
-      <Reasons sentences={plan.kettle.reasons.filter(({ key }) => key.startsWith('kettle:ash-'))} />
-    </>
-  )
-}
-
-function PotChoice({ plan, change }: Pick<AssumptionsProps, 'plan' | 'change'>) {
-  const { facts } = useBook()
-  const { say } = useWords()
-  const pots = Object.values(facts.pots)
-  const isUsed = (name: string) => plan.input.pots.some((pot) => pot.name === name)
-  return (
-    <>
-      {pots.map(({ potId, name }) => (
-        <FlagTag
-          key={potId}
-          label={name}
-          value={isUsed(name)}
-          onValue={(use) =>
-            change({
-              potNames: pots.flatMap((pot) => ((pot.name === name ? use : isUsed(pot.name)) ? [pot.name] : [])),
-            })
-          }
-        />
-      ))}
-      <SideAction href="/kettle">{say('shell:plan-to-pots')}</SideAction>
-    </>
-  )
-}
-
-function RememberFill({ fill }: { readonly fill: NonNullable<Assumed['fill']> }) {
-  const { kitchenId } = useBook()
-  const { say } = useWords()
-  const record = useRecord()
-  return (
-    <>
-      <SideAction onClick={() => kitchenId && record.keep('kitchen-noted', { kitchenId, jarFill: fill })}>
-        {say('shell:plan-remember')}
-      </SideAction>
-      <Asked record={record} />
-    </>
-  )
-}
-
-function PercentField({
-  label,
-  fraction,
-  onFraction,
-}: {
-  readonly label: string
-  readonly fraction: number
-  readonly onFraction: (fraction: number) => void
-}) {
-  return (
-    <CountField
-      label={label}
-      value={Math.round(fraction * 100)}
-      onValue={(percent) => onFraction(percent / 100)}
-      max={90}
-    />
-  )
 }
