@@ -6,7 +6,7 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { toHash } from '../src/routes/workbench/link.ts'
 import { type House, openDemoKitchen, openOwnBook, openPage } from './harness.ts'
 import { PAGES } from './pages.ts'
-import { duringABatch, joinBook, runningCanner, type ToldBook } from './told-books.ts'
+import { duringABatch, joinBook, runningCanner, type ToldBook, untestedDial } from './told-books.ts'
 
 export interface Look {
   readonly state: State
@@ -43,17 +43,32 @@ export const LOOKS: readonly Look[] = [
     heading: 'Workbench',
     words: 'There is no calculation called no-such-calculation.',
   },
+  { state: 'demo kitchen', path: '/plan', heading: 'Seed first, then food.' },
+  { state: 'demo kitchen', path: '/canner/run', heading: 'A canner run' },
   { state: 'during a batch', path: '/', heading: 'The year' },
+  { state: 'during a batch', path: '/plan', heading: 'Plan a day' },
+  { state: 'during a batch', path: '/canner/run', heading: 'A canner run', words: 'yard canner' },
+  { state: 'during a batch', path: '/canner/card/:cannerId', heading: 'yard canner' },
+  { state: 'during a batch', path: '/paper', heading: 'Paper' },
+  { state: 'during a batch', path: '/paper/batch-sheet/:batchId', heading: 'Batch sheet' },
+  { state: 'during a batch', path: '/paper/canner-card/:cannerId', heading: 'Card of yard canner' },
+  { state: 'during a batch', path: '/paper/wall-board/:batchId', heading: 'Wall board' },
+  { state: 'during a batch', path: '/paper/process-log', heading: 'Blank process log' },
   { state: 'during a batch', path: '/kettle', heading: 'Kettle' },
   { state: 'during a batch', path: '/crib', heading: 'Crib', words: 'Lantern flint' },
   { state: 'running canner', path: '/', heading: 'The year', words: 'A canner run is open.' },
   { state: 'running canner', path: '/canner', heading: 'Canner', words: 'yard canner' },
+  { state: 'during a batch', path: '/kettle/:batchId', heading: 'Kettle', words: 'Lantern flint' },
+  { state: 'running canner', path: '/canner/run/:runId', heading: 'yard canner' },
+  { state: 'running canner', path: '/paper/process-log/:runId', heading: 'Log of load YC-1' },
   {
     state: 'refused',
     path: `/workbench/pressure-band${toHash({ gauge: 'dial', elevationFt: '8005 ft' })}`,
     heading: 'Pressure printed for an elevation',
     words: 'Whom to ask',
   },
+  { state: 'refused', path: '/plan/standing', heading: 'Where jars of hominy stand' },
+  { state: 'refused', path: '/canner/card/:cannerId', heading: 'yard canner', words: 'No number for this canner here' },
   {
     state: 'bad input',
     path: `/workbench/gauge-correction${toHash({ test: [{ truePsi: 'ten', readsPsi: 10 }], truePsi: -11 })}`,
@@ -107,8 +122,11 @@ export async function openState(browser: Browser, house: House, state: State): P
       await openOwnBook(page, house.url)
       break
     case 'demo kitchen':
-    case 'refused':
       await openDemoKitchen(page, house.url)
+      break
+    case 'refused':
+      book = await untestedDial(house)
+      await joinBook(page, house, book)
       break
     case 'during a batch':
       book = await duringABatch(house)

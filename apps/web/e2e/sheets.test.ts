@@ -6,14 +6,13 @@ import {
   type House,
   LAPTOP,
   launchChromium,
-  openDemoKitchen,
   openOwnBook,
   openPage,
   PHONE,
   startHouse,
 } from './harness.ts'
 import { axeFindings, pattern, putOn, roadsFrom, setTextSize, sidewaysPx, THEMES, tabTo } from './look-at.ts'
-import { LOOKS, openState, STATES } from './looks.ts'
+import { LOOKS, type Look, openState, STATES, type State } from './looks.ts'
 
 describeInBrowser('every sheet', () => {
   let house: House
@@ -90,31 +89,54 @@ describeInBrowser('every sheet', () => {
     await context.close()
   })
 
-  /** One row for each screen with a next action: a new screen adds its own. */
-  const BY_KEYBOARD = [
-    { name: 'home, empty', open: openOwnBook, path: '/', press: 'Bring in your corn', arrives: 'Crib' },
-    { name: 'home, demo kitchen', open: openDemoKitchen, path: '/', press: 'Put seed by', arrives: 'Seed' },
+  /** One row for each screen with a next action: a new screen adds its own. `arrives` is what must then be there. */
+  const BY_KEYBOARD: readonly {
+    readonly state: State
+    readonly look: Pick<Look, 'path' | 'heading'>
+    readonly press: string
+    readonly arrives: readonly ['heading' | 'button' | 'link', string]
+  }[] = [
     {
-      name: 'workbench',
-      open: openOwnBook,
-      path: '/workbench/kernel-measure',
+      state: 'empty book',
+      look: { path: '/', heading: 'The year' },
+      press: 'Bring in your corn',
+      arrives: ['heading', 'Crib'],
+    },
+    {
+      state: 'demo kitchen',
+      look: { path: '/', heading: 'The year' },
+      press: 'Put seed by',
+      arrives: ['heading', 'Seed first, then food.'],
+    },
+    {
+      state: 'demo kitchen',
+      look: { path: '/plan', heading: 'Seed first, then food.' },
+      press: 'Put by, by eye',
+      arrives: ['button', 'Lay out the day'],
+    },
+    {
+      state: 'running canner',
+      look: { path: '/canner/run/:runId', heading: 'yard canner' },
+      press: 'Needle dipped',
+      arrives: ['button', 'Back at 11 psi (76 kPa)'],
+    },
+    {
+      state: 'empty book',
+      look: { path: '/workbench/kernel-measure', heading: 'Shelled corn by weight and by measure' },
       press: 'Reckon it',
-      arrives: 'Shelled corn by weight and by measure',
+      arrives: ['heading', 'What comes out'],
     },
-  ] as const
+  ]
 
-  test.each(BY_KEYBOARD)(
-    '$name: the one next action is reached and pressed by keyboard alone',
-    async ({ open, path, press, arrives }) => {
-      const { context, page } = await openPage(browser)
-      await open(page, house.url)
-      await page.goto(new URL(path, house.url).href)
-      await page.locator('.handle').first().waitFor()
-      expect(await page.locator('.handle').count(), 'one next action').toBe(1)
-      await tabTo(page, press)
-      await page.keyboard.press('Enter')
-      await page.getByRole('heading', { level: 1, name: arrives, exact: true }).waitFor()
-      await context.close()
-    },
-  )
+  test.each(BY_KEYBOARD)('by keyboard alone, "$press" is reached and pressed ($state)', async (row) => {
+    const opened = await openState(browser, house, row.state)
+    await opened.show({ ...row.look, state: row.state })
+    const { page } = opened
+    expect(await page.locator('.handle:visible').count(), 'one next action at most').toBeLessThanOrEqual(1)
+    await tabTo(page, row.press)
+    await page.keyboard.press('Enter')
+    const [role, name] = row.arrives
+    await page.getByRole(role, { name, exact: true }).waitFor()
+    await opened.close()
+  })
 })

@@ -1,5 +1,8 @@
 /** Invented books in the middle of something, handed to the house server as another device of the kitchen would. */
+
+import { GUIDANCE_EDITION } from '@crib/guidance'
 import { type BodyOf, createAuthor, createId, type Kind, type StoredEntry } from '@crib/journal'
+import { type BatchPlanInput, batchPlan, planRecord, standingFood } from '@crib/planning'
 import type { Page } from 'playwright-core'
 import type { House } from './harness.ts'
 
@@ -49,7 +52,7 @@ async function tellBook(house: House, demo: boolean, story: (teller: Teller) => 
 }
 
 /** S2's kitchen: 9 lb Lantern flint, ash M-1 with its record, one pot, one canner, seed by eye; two days ago. */
-function ostreyPoint({ book, demo, tell }: Teller): void {
+function ostreyPoint({ book, demo, tell }: Teller, isDialTested = true): void {
   const [lotId, alkaliLotId, potId, seedId] = [1, 2, 3, 4].map(() => createId(CLOCK, RANDOM)) as [
     ...[string, string],
     ...[string, string],
@@ -71,20 +74,37 @@ function ostreyPoint({ book, demo, tell }: Teller): void {
   tell('pot-recorded', { potId, name: 'the big pot', volumeL: 20 * LIQUID_QT_L, material: 'stainless' }, twoDays)
   const holds = { capacityPints: 9, capacityQuarts: 7, rim: 'gasket', electric: false } as const
   tell('canner-recorded', { cannerId: book.cannerId, name: 'yard canner', gauges: ['dial'], ...holds }, twoDays)
+  if (!isDialTested) return
+  const readings = [10, 11, 15].map((psi) => ({ truePsi: psi, readsPsi: psi }))
+  const testedOn = new Date(Date.now() - 90 * 86_400_000).toISOString().slice(0, 10)
+  const test = { testedOn, tester: 'extension office', readings, marksEveryPsi: 1, restsAtPsi: 0 }
+  tell('gauge-tested', { cannerId: book.cannerId, ...test }, twoDays)
 }
 
-const BATCH_INPUTS = {
-  cornLb: 9,
+/** S2: 9 lb into quart jars filled loosely to headspace, by the keeper's own record of ash lot M-1. */
+const S2: BatchPlanInput = {
+  from: { kind: 'corn', form: 'shelled', amount: { value: 9, unit: 'Lb' } },
+  seed: { how: 'by-eye', plantingsCount: 2, places: ['a tin', 'a braid'] },
   cornName: 'Lantern flint',
   cornType: 'flint',
-  seedHow: 'by-eye',
   alkali: 'ash',
+  alkaliLot: { name: 'M-1', judged: 'works', cupsPerLiquidQt: 1, slipMin: 55 },
   pots: [{ name: 'the big pot', volumeLiquidQt: 20, material: 'stainless' }],
+  endings: [{ ending: 'jars', shareFraction: 1 }],
+  fill: 'loose-to-headspace',
+  jarSize: 'quart',
+  canners: [{ name: 'yard canner', gauges: ['dial'], capacityPints: 9, capacityQuarts: 7 }],
+  elevationFt: 820,
+  elevationKnownBy: 'map',
+  isStandingRead: true,
 }
 
 function planned({ book, tell }: Teller): void {
-  const plan = { inputs: BATCH_INPUTS, edition: 'guidance-2026-11', codeVersion: '0.1.0', shown: {} }
-  tell('batch-planned', { batchId: book.batchId, title: 'Lantern flint', ...plan }, 120)
+  const plan = batchPlan(S2)
+  if (plan.kind === 'refused') throw new Error(`S2 should be plannable, and is refused as ${plan.refused}`)
+  const read = { seasonYear: new Date().getFullYear(), edition: GUIDANCE_EDITION, food: standingFood('ash') }
+  tell('standing-read', { readingId: createId(CLOCK, RANDOM), ...read }, 130)
+  tell('batch-planned', { batchId: book.batchId, title: 'Lantern flint', ...planRecord(plan) }, 120)
 }
 
 /** The alkali boil is on since 90 minutes; a quarter of the kernels slipped. */
@@ -112,7 +132,7 @@ export function runningCanner(house: House, demo = false): Promise<ToldBook> {
       {
         ...{ runId, batchId: book.batchId, cannerId: book.cannerId, cannerName: 'yard canner', loadCode: 'YC-1' },
         ...{ jarSize: 'quart', jarCount: 6, gauge: 'dial', requiredReadingPsi: 11, ventMin: 10, processMin: 70 },
-        ...{ edition: 'guidance-2026-11', cardShown: { holdAtPsi: 11 } },
+        ...{ edition: GUIDANCE_EDITION, cardShown: { holdAtPsi: 11 } },
       },
       60,
     )
@@ -126,6 +146,11 @@ export function runningCanner(house: House, demo = false): Promise<ToldBook> {
     tell('run-event', { runId, event: { type: 'dipped', psi: 10 } }, 14)
     tell('run-event', { runId, event: { type: 'regained' } }, 10)
   })
+}
+
+/** The same kitchen with a dial that nobody ever tested, and no weight: no number can be given for it. */
+export function untestedDial(house: House): Promise<ToldBook> {
+  return tellBook(house, false, (teller) => ostreyPoint(teller, false))
 }
 
 /** Goes on with a book the house server holds, as a second device does. */

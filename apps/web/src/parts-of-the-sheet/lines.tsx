@@ -14,7 +14,7 @@ export function Reasons({ sentences, title }: { readonly sentences: readonly Sen
   if (sentences.length === 0) return null
   return (
     <div>
-      {title && <h3>{title}</h3>}
+      {title && <p className="line-title">{title}</p>}
       <ul className="reasons">
         {sentences.map((sentence) => (
           <li key={`${sentence.key}${JSON.stringify(sentence.params ?? {})}`}>
@@ -61,7 +61,7 @@ export function Refusal({
   ].filter((pair): pair is [string, string] => pair[1] !== undefined)
   return (
     <section className="refusal" role="status" aria-label={title}>
-      <h3>{title}</h3>
+      <p className="line-title">{title}</p>
       <Reasons sentences={why} />
       {facts.length > 0 && (
         <dl className="facts">

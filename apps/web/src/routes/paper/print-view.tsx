@@ -40,6 +40,8 @@ export function PrintView({
       ) : (
         <>
           <style>{PRINT_CSS}</style>
+          {/* The sheet's own titles stand below this one. */}
+          <h2 className="only-read-aloud">{made.title}</h2>
           <section
             className="paper-look"
             // biome-ignore lint/a11y/noNoninteractiveTabindex: a sheet wider than the phone must be reachable by keyboard
