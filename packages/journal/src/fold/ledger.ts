@@ -96,12 +96,19 @@ export function entityOfLine({ kind, body }: LedgerLine): string {
   return (KINDS[kind as Kind] as unknown as KindDefinition).entity(body)
 }
 
-/** Lines of a story as they stand, in order, with what must be asked about them. */
-export function standingLines(ledger: Ledger, entity: string): { lines: LedgerLine[]; questions: Question[] } {
+/**
+ * Lines of a story as they stand, in order, with what must be asked about them. `mayBeAmended` false: the caller knows
+ * that nothing corrects or withdraws any of them.
+ */
+export function standingLines(
+  ledger: Ledger,
+  entity: string,
+  mayBeAmended = true,
+): { lines: LedgerLine[]; questions: Question[] } {
   const lines: LedgerLine[] = []
   const questions: Question[] = []
   for (const line of ledger.byEntity[entity] ?? []) {
-    const amended = amend(ledger, line)
+    const amended = mayBeAmended ? amend(ledger, line) : { line, questions: [] }
     questions.push(...amended.questions, ...lineQuestions(amended.line ?? line, entity))
     if (amended.line) lines.push(amended.line)
   }

@@ -10,6 +10,8 @@ export const cannerRecorded = defineKind({
     cannerId: id(),
     name: name(),
     gauges: v.pipe(v.array(v.picklist(['dial', 'weight'])), v.minLength(1), v.maxLength(2)),
+    /** Figures stamped on the weights at hand; absent where nobody told. [lb] */
+    weightsLb: maybe(v.pipe(v.array(v.picklist([5, 10, 15])), v.minLength(1), v.maxLength(3))),
     capacityPints: count(0, 200, 'jars'),
     capacityQuarts: count(0, 200, 'jars'),
     rim: v.picklist(['gasket', 'metal']),

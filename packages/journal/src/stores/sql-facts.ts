@@ -39,7 +39,8 @@ export function sqlFacts(engine: SqlEngine, bodies = BODIES, ofEntry = 'e.kitche
   const lines = async (kitchenId: string, sql: string, parameters: readonly SqlValue[]): Promise<FiledLine[]> =>
     (await engine.all<LineRow>(sql, parameters)).map((row) => filedLine(row, kitchenId))
   // `cross join`: the story leads and its entries are looked up, whatever a planner thinks of the sizes.
-  const storied = `select ${LINE_COLUMNS}, s.story from story s cross join entry e ${bodies} where ${ofEntry} e.arrival = s.arrival`
+  const storied = (columns = LINE_COLUMNS) =>
+    `select ${columns}, s.story from story s cross join entry e ${bodies} where ${ofEntry} e.arrival = s.arrival`
 
   return {
     async state(kitchenId) {
@@ -68,7 +69,7 @@ export function sqlFacts(engine: SqlEngine, bodies = BODIES, ofEntry = 'e.kitche
     ofStories: (kitchenId, stories, upTo) =>
       stories.length === 0
         ? Promise.resolve([])
-        : lines(kitchenId, `${storied} and s.kitchen_id = ? and s.arrival <= ? and s.story in ${engine.textList}`, [
+        : lines(kitchenId, `${storied()} and s.kitchen_id = ? and s.arrival <= ? and s.story in ${engine.textList}`, [
             kitchenId,
             upTo,
             JSON.stringify(stories),
@@ -76,7 +77,7 @@ export function sqlFacts(engine: SqlEngine, bodies = BODIES, ofEntry = 'e.kitche
     inStoryOrder: (kitchenId, { story, arrival, upTo, limit }) =>
       lines(
         kitchenId,
-        `${storied} and s.kitchen_id = ? and (s.story, s.arrival) > (?, ?) and s.arrival <= ?
+        `${storied(LINE_COLUMNS.replace('e.hash', "''"))} and s.kitchen_id = ? and (s.story, s.arrival) > (?, ?) and s.arrival <= ?
           order by s.story, s.arrival limit ${Number(limit)}`,
         [kitchenId, story, arrival, upTo],
       ),

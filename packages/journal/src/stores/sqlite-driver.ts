@@ -37,7 +37,8 @@ export function openDatabase(file: string): OpenedDatabase {
     try {
       // secure_delete: an erased body's bytes are overwritten, not only unlinked.
       opened.exec(`pragma busy_timeout = 10000; pragma journal_mode = wal; pragma synchronous = full;
-        pragma foreign_keys = on; pragma secure_delete = on; pragma cache_size = -32768`)
+        pragma foreign_keys = on; pragma secure_delete = on; pragma cache_size = -32768;
+        pragma wal_autocheckpoint = 4000`)
       return opened
     } catch (cause) {
       opened.close()

@@ -282,12 +282,22 @@ function engineOf(db: OpenedDatabase): SqlEngine {
   return {
     textList: '(select value from json_each(?))',
     all: async <Row>(sql: string, parameters: readonly SqlValue[]) => db.all<Row>(sql, parameters),
-    changeIf: async (guard, changes) =>
-      db.transaction(() => {
-        if (db.all(guard.sql, guard.parameters).length === 0) return false
-        for (const change of changes) for (const row of change.rows) db.run(rowSql(change), row)
-        return true
-      }),
+    changeIf: async (guard, changes) => {
+      // Facts can be made anew from the entries: a power cut may take the last of them, so they need not wait for the disk.
+      db.exec('pragma synchronous = normal')
+      try {
+        return db.transaction(() => {
+          if (db.all(guard.sql, guard.parameters).length === 0) return false
+          for (const change of changes) {
+            const sql = rowSql(change)
+            for (const row of change.rows) db.run(sql, row)
+          }
+          return true
+        })
+      } finally {
+        db.exec('pragma synchronous = full')
+      }
+    },
   }
 }
 

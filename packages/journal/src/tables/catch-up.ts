@@ -166,7 +166,8 @@ async function linesOf(
   for (let open = [...stories]; open.length > 0; ) {
     for (const story of open) lines.set(story, [])
     const found = await tables.ofStories(kitchenId, open, upTo)
-    for (const { filedUnder, line } of found) lines.get(filedUnder!)!.push(line)
+    // A newer program may have filed here what this one cannot read: that is listed as unread.
+    for (const { filedUnder, story, line } of found) if (story !== UNREAD) lines.get(filedUnder!)!.push(line)
     open = found.map(({ line }) => `${AMENDING}${line.id}`).filter((story) => amended.has(story) && !lines.has(story))
   }
   return lines

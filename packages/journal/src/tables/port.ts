@@ -74,7 +74,7 @@ export interface FactTables {
   arrivals(kitchenId: string, after: number, limit: number): Promise<readonly FiledLine[]>
   /** Entries of the stories named. */
   ofStories(kitchenId: string, stories: readonly string[], upTo: number): Promise<readonly FiledLine[]>
-  /** Entries in order of story, then arrival, after a place. */
+  /** Entries in order of story, then arrival, after a place; without their hashes, which no fact needs. */
   inStoryOrder(kitchenId: string, page: StoryPage): Promise<readonly FiledLine[]>
   /** Stories whose name begins so. */
   storiesBeginning(kitchenId: string, beginning: string): Promise<readonly string[]>
@@ -99,6 +99,7 @@ export interface FactTables {
 }
 
 export interface StoryPage {
+  /** Begin after this story's line of that arrival. */
   readonly story: string
   readonly arrival: number
   readonly upTo: number

@@ -36,8 +36,8 @@ export function pageLedger(stories: ReadonlyMap<string, readonly LedgerLine[]>):
   return { byEntity, entityOf: {}, questionsOf: {} }
 }
 
-export function storyRows(ledger: Ledger, story: string, kitchenId: string): StoryRows {
-  const { lines, questions } = standingLines(ledger, story)
+export function storyRows(ledger: Ledger, story: string, kitchenId: string, mayBeAmended = true): StoryRows {
+  const { lines, questions } = standingLines(ledger, story, mayBeAmended)
   const facts: StoryRows['facts'][number][] = []
   let kitchen: FactRow | null = null
   if (story === `kitchen:${kitchenId}`) {
