@@ -10,6 +10,7 @@ import { Form } from './form.tsx'
 import { Asked, useRecord } from './use-record.tsx'
 
 type Gauge = BodyOf<'canner-recorded'>['gauges'][number]
+type WeightLb = NonNullable<BodyOf<'canner-recorded'>['weightsLb']>[number]
 type Rim = BodyOf<'canner-recorded'>['rim']
 
 const GAUGES: Record<'dial' | 'weight' | 'both', readonly Gauge[]> = {
@@ -17,6 +18,8 @@ const GAUGES: Record<'dial' | 'weight' | 'both', readonly Gauge[]> = {
   weight: ['weight'],
   both: ['dial', 'weight'],
 }
+
+const WEIGHTS: readonly WeightLb[] = [5, 10, 15]
 
 export function Canners() {
   const { facts } = useBook()
@@ -53,6 +56,7 @@ export function CannerForm() {
   const record = useRecord()
   const [name, setName] = useState('')
   const [gauges, setGauges] = useState<keyof typeof GAUGES>('dial')
+  const [weightsLb, setWeightsLb] = useState<readonly WeightLb[]>(WEIGHTS)
   const [rim, setRim] = useState<Rim>('gasket')
   const [electric, setElectric] = useState(false)
   const [capacityQuarts, setQuarts] = useState(7)
@@ -65,6 +69,7 @@ export function CannerForm() {
       cannerId: newId(),
       name: name.trim(),
       gauges: GAUGES[gauges],
+      ...(gauges !== 'dial' && weightsLb.length > 0 && { weightsLb: [...weightsLb] }),
       rim,
       electric,
       capacityPints,
@@ -90,6 +95,23 @@ export function CannerForm() {
         value={gauges}
         onValue={setGauges}
       />
+      {gauges !== 'dial' && (
+        <fieldset className="field">
+          <legend>{say('shell:canner-weights')}</legend>
+          <div className="tags">
+            {WEIGHTS.map((lb) => (
+              <FlagTag
+                key={lb}
+                label={say('shell:canner-weight', { lb })}
+                value={weightsLb.includes(lb)}
+                onValue={(atHand) =>
+                  setWeightsLb(WEIGHTS.filter((one) => (one === lb ? atHand : weightsLb.includes(one))))
+                }
+              />
+            ))}
+          </div>
+        </fieldset>
+      )}
       <ChoiceTags
         legend={say('shell:canner-rim')}
         options={(['gasket', 'metal'] as const).map((value) => ({ value, label: say(`shell:rim-${value}`) }))}

@@ -43,6 +43,15 @@ test('S6: a weight at 1,180 ft is 15 lb', () => {
   expect(card.minutes?.value).toBe(60)
 })
 
+test('a weight the keeper does not have is not offered: a lone 10 lb weight gives no number at 1,180 ft', () => {
+  const hold = (ft: number) => {
+    const card = cardOfCanner({ ...CANNER, gauges: ['weight'], gaugeTests: [], weightsLb: [10] }, at(ft), WISH)
+    return card?.kind === 'card' ? card.routes[0]?.holdAt?.value : 'no card'
+  }
+  expect(hold(1180)).toBeUndefined()
+  expect(hold(820)).toBe(10)
+})
+
 test('2,440 m is off the table; no elevation, no card; unread, no minutes', () => {
   expect(cardOfCanner({ ...CANNER, gaugeTests: test_() }, { ...at(0), elevationM: 2440 }, WISH)?.kind).toBe('refused')
   expect(cardOfCanner({ ...CANNER, gaugeTests: test_() }, null, WISH)).toBeNull()

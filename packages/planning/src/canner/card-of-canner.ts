@@ -6,7 +6,7 @@ import type { HullingAlkali, JarSize } from '../batch/input.ts'
 import { type CardOutcome, cannerCard } from './card.ts'
 import { dialOf } from './dial.ts'
 
-/** Figures stamped on the weights sold with canners that have one; the book keeps no list of them. [lb]  common practice */
+/** Figures stamped on the weights sold with canners that have one, where the keeper told of none. [lb]  common practice, no source */
 export const WEIGHTS_LB = [5, 10, 15] as const
 
 export interface CardWish {
@@ -22,7 +22,7 @@ export interface CardWish {
 
 /** The card, or why there is none; null while the kitchen's elevation is not told. */
 export function cardOfCanner(
-  canner: Pick<CannerFact, 'gauges' | 'gaugeTests' | 'rim' | 'electric'>,
+  canner: Pick<CannerFact, 'gauges' | 'gaugeTests' | 'rim' | 'electric' | 'weightsLb'>,
   kitchen: Pick<KitchenFact, 'name' | 'elevationM' | 'elevationKnownBy'> | null,
   { today, jarSize, alkali, isHotPack, isStandingRead }: CardWish,
 ): CardOutcome | null {
@@ -33,7 +33,7 @@ export function cardOfCanner(
     elevationFt: Number(convert(kitchen.elevationM, 'M', 'Ft').toFixed(6)),
     elevationKnownBy: kitchen.elevationKnownBy ?? 'map',
     ...(canner.gauges.includes('dial') && { dial: dialOf(canner, today) }),
-    ...(canner.gauges.includes('weight') && { weightsLb: WEIGHTS_LB }),
+    ...(canner.gauges.includes('weight') && { weightsLb: canner.weightsLb ?? WEIGHTS_LB }),
     rim: canner.rim,
     isElectric: canner.electric,
     conditions: {
