@@ -51,6 +51,15 @@ export async function launchChromium(...more: string[]): Promise<Browser> {
   return chromium.launch({ executablePath: EXECUTABLE ?? '', args: [...ARGS, ...more] })
 }
 
+/** A browser whose profile stays in `folder` when it is closed, like a device that is switched off and on again. */
+export async function launchKeptProfile(folder: string): Promise<BrowserContext> {
+  return chromium.launchPersistentContext(folder, {
+    executablePath: EXECUTABLE ?? '',
+    args: ARGS,
+    ...{ viewport: PHONE, locale: 'en-US', timezoneId: 'America/Toronto' },
+  })
+}
+
 /** Builds the screens as they are now into `folder`: a build of its own, so that no other one changes them under a test. */
 export function buildScreens(folder: string): void {
   const vite = join(ROOT, 'node_modules/vite/bin/vite.js')

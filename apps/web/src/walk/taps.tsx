@@ -31,8 +31,8 @@ export interface Taps {
   /** "HH:MM" of an earlier time for the next tap; empty for now. */
   readonly clock: string
   setClock(clock: string): void
-  /** Resolves true once every line is on this device. */
-  keep(words: string, lines: readonly Line[]): Promise<boolean>
+  /** Resolves true once every line is on this device. `knownAtMs` where the time is no question. */
+  keep(words: string, lines: readonly Line[], knownAtMs?: number): Promise<boolean>
   takeBack(): Promise<void>
 }
 
@@ -44,10 +44,11 @@ export function useTaps(zone: string): Taps {
   const [clock, setClock] = useState('')
   const [busy, setBusy] = useState(false)
 
-  const keep = async (words: string, lines: readonly Line[]): Promise<boolean> => {
+  const keep: Taps['keep'] = async (words, lines, knownAtMs) => {
     const nowMs = Date.now()
     const typedMin = clockMinutes(clock)
-    const atMs = typedMin === null ? nowMs : lastInstantOfClock(typedMin, nowMs, zone)
+    const toldMs = typedMin === null ? nowMs : lastInstantOfClock(typedMin, nowMs, zone)
+    const atMs = knownAtMs ?? toldMs
     setBusy(true)
     const entryIds: string[] = []
     try {

@@ -56,7 +56,7 @@ export function ClockAsked({ at, taps }: { readonly at: RunNow; readonly taps: T
           </SideAction>
           <SideAction
             onClick={() =>
-              void taps.keep(eventWords(event, at, words), [['run-event', { runId, event }]]).then(answered)
+              void taps.keep(eventWords(event, at, words), [['run-event', { runId, event }]], seenMs).then(answered)
             }
           >
             {say('canner:run-screen-clock-steady')}

@@ -1,0 +1,63 @@
+/** Scenario S2's batch (invented), planned and told to the house server as another device of the kitchen would. */
+import { type BodyOf, createAuthor, createId, type Kind, type StoredEntry } from '@crib/journal'
+import { batchPlan, batchPlannedBody } from '@crib/planning'
+import type { House } from './harness.ts'
+
+const RANDOM = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
+const FT_M = 0.3048
+const LB_KG = 0.45359237
+const LIQUID_QT_L = 0.946352946
+
+export interface PlannedBook {
+  readonly kitchenId: string
+  readonly batchId: string
+}
+
+/** Nine pounds of Lantern flint for the freezer, three pot-loads; ash from `ash`, with the record of M-1. */
+export async function tellPlannedBatch(house: House, atMs: number, ash: 'M-1' | 'M-0' = 'M-1'): Promise<PlannedBook> {
+  const clock = { now: () => atMs }
+  const newId = () => createId(clock, RANDOM)
+  const [kitchenId, batchId, lotId, alkaliLotId, oldAshId] = [newId(), newId(), newId(), newId(), newId()]
+  const author = createAuthor({
+    ...{ kitchenId, deviceId: newId(), personId: newId(), head: null },
+    ...{ clock, random: RANDOM, zone: 'America/Toronto' },
+  })
+  const entries: StoredEntry[] = []
+  const tell = <K extends Kind>(kind: K, body: BodyOf<K>) => entries.push(author.write(kind, body))
+  tell('kitchen-opened', { kitchenId, name: 'Ostrey Point', demo: false })
+  tell('kitchen-noted', { kitchenId, elevationM: 820 * FT_M, elevationKnownBy: 'map' })
+  tell('corn-lot-brought-in', {
+    ...{ lotId, name: 'Lantern flint', cornType: 'flint', form: 'shelled', treatedSeed: false },
+    ...{ massKg: 9 * LB_KG, asTyped: '9 lb' },
+  } as const)
+  const clean = { burntClean: true, cold: true, sifted: true, onlyCleanWood: true }
+  tell('alkali-lot-recorded', { alkaliLotId, name: 'M-1', alkali: 'ash', ...clean, lidded: true })
+  tell('alkali-lot-judged', { alkaliLotId, judged: 'works', cupsPerLiquidQt: 1, slipMin: 55 })
+  const gatheredOn = new Date(atMs - 425 * 86_400_000).toISOString().slice(0, 10) // fourteen months in an open pail
+  tell('alkali-lot-recorded', {
+    ...{ alkaliLotId: oldAshId, name: 'M-0', alkali: 'ash', ...clean, lidded: false, gatheredOn },
+  } as const)
+  tell('pot-recorded', { potId: newId(), name: 'the big pot', volumeL: 20 * LIQUID_QT_L, material: 'stainless' })
+  const plan = batchPlan({
+    from: { kind: 'corn', form: 'shelled', amount: { value: 9, unit: 'Lb' } },
+    seed: { how: 'by-eye', plantingsCount: 2, places: [] },
+    cornName: 'Lantern flint',
+    cornType: 'flint',
+    alkali: 'ash',
+    alkaliLot: { name: 'M-1', judged: 'works', cupsPerLiquidQt: 1, slipMin: 55 },
+    pots: [{ name: 'the big pot', volumeLiquidQt: 20, material: 'stainless' }],
+    endings: [{ ending: 'freezer', shareFraction: 1 }],
+    canners: [],
+    isStandingRead: false,
+  })
+  if (plan.kind !== 'planned') throw new Error('the plan was refused')
+  const beside = { cornLotId: lotId, alkaliLotId: ash === 'M-1' ? alkaliLotId : oldAshId }
+  tell('batch-planned', batchPlannedBody({ batchId, title: 'Lantern flint, 9 lb', plan, beside }))
+  const response = await fetch(`${house.url}api/entries`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ entries }),
+  })
+  if (!response.ok) throw new Error(`the story was refused: ${await response.text()}`)
+  return { kitchenId, batchId }
+}
