@@ -17,6 +17,8 @@ interface Picture {
   readonly name: string
   /** Opens the kitchen and gives the address of the screen in it. */
   readonly open: (page: Page, house: House) => Promise<string>
+  /** What a person answers there before the screen is what is pictured. */
+  readonly answer?: (page: Page) => Promise<void>
 }
 
 const told = async (page: Page, house: House, tell: (house: House, demo: boolean) => Promise<ToldBook>) => {
@@ -27,14 +29,23 @@ const told = async (page: Page, house: House, tell: (house: House, demo: boolean
 
 const PICTURES: readonly Picture[] = [
   { name: 'home', open: async (page, house) => openDemoKitchen(page, house.url).then(() => '/') },
-  { name: 'plan', open: async (page, house) => openDemoKitchen(page, house.url).then(() => '/plan') },
+  {
+    name: 'plan',
+    open: async (page, house) => openDemoKitchen(page, house.url).then(() => '/plan'),
+    answer: async (page) => {
+      await page.getByRole('button', { name: 'Put by, by eye' }).click()
+      await page.getByLabel('Freezer', { exact: true }).check()
+      await page.getByRole('button', { name: 'Lay out the day' }).click()
+      await page.getByRole('heading', { level: 1, name: 'Plan a day' }).waitFor({ state: 'detached' })
+    },
+  },
   { name: 'walk', open: async (page, house) => `/kettle/${(await told(page, house, duringABatch)).batchId}` },
   { name: 'run', open: async (page, house) => `/canner/run/${(await told(page, house, runningCanner)).runId}` },
   { name: 'card', open: async (page, house) => `/canner/card/${(await told(page, house, duringABatch)).cannerId}` },
 ]
 
 /** What is missing, in words; none when every picture was taken. */
-async function take(browser: Browser, house: House, { name, open }: Picture): Promise<readonly string[]> {
+async function take(browser: Browser, house: House, { name, open, answer }: Picture): Promise<readonly string[]> {
   const { context, page } = await openPage(browser)
   try {
     const path = await open(page, house)
@@ -42,6 +53,7 @@ async function take(browser: Browser, house: House, { name, open }: Picture): Pr
     const heading = page.getByRole('heading', { level: 1 })
     await heading.filter({ hasNotText: 'Opening the book' }).waitFor()
     if ((await heading.textContent()) === NOT_THERE) return [`${name}: there is no such screen at ${path}`]
+    await answer?.(page)
     await page.getByText('Invented demo, not a real kitchen').waitFor()
     await page.evaluate(() => document.fonts.ready.then(() => true))
     for (const theme of ['light', 'dark'] as const) {

@@ -2,7 +2,7 @@
 
 import { GUIDANCE_EDITION } from '@crib/guidance'
 import { type BodyOf, createAuthor, createId, type Kind, type StoredEntry } from '@crib/journal'
-import { type BatchPlanInput, batchPlan, planRecord, standingFood } from '@crib/planning'
+import { type BatchPlan, type BatchPlanInput, batchPlan, planRecord, standingFood } from '@crib/planning'
 import type { Page } from 'playwright-core'
 import type { House } from './harness.ts'
 
@@ -99,21 +99,27 @@ const S2: BatchPlanInput = {
   isStandingRead: true,
 }
 
-function planned({ book, tell }: Teller): void {
+function planned({ book, tell }: Teller): BatchPlan {
   const plan = batchPlan(S2)
   if (plan.kind === 'refused') throw new Error(`S2 should be plannable, and is refused as ${plan.refused}`)
   const read = { seasonYear: new Date().getFullYear(), edition: GUIDANCE_EDITION, food: standingFood('ash') }
   tell('standing-read', { readingId: createId(CLOCK, RANDOM), ...read }, 130)
   tell('batch-planned', { batchId: book.batchId, title: 'Lantern flint', ...planRecord(plan) }, 120)
+  return plan
 }
 
 /** The alkali boil is on since 90 minutes; a quarter of the kernels slipped. */
 export function duringABatch(house: House, demo = false): Promise<ToldBook> {
   return tellBook(house, demo, (teller) => {
     ostreyPoint(teller)
-    planned(teller)
+    const plan = planned(teller)
     const { book, tell } = teller
     const pot = { batchId: book.batchId, potLoad: 1 }
+    for (const stage of plan.kettle.stages) {
+      // What comes before the alkali is done.
+      if (stage.kind === 'alkali-boil') break
+      tell('stage-noted', { ...pot, stageId: stage.id, what: 'done' }, 95)
+    }
     tell('cook-noted', { ...pot, seen: { type: 'boil' } }, 90)
     tell('cook-noted', { ...pot, seen: { type: 'darkening' } }, 60)
     tell('cook-noted', { ...pot, seen: { type: 'rubbed', slippedCount: 5, ofCount: 20 } }, 20)
