@@ -5,9 +5,9 @@ const EVERY_MS = 1000
 
 /** Milliseconds since 1970, anew each second and at once when the page is seen again. */
 export function useNow(): number {
-  const [nowMs, setNowMs] = useState(() => Date.now())
+  const [, redraw] = useState(0)
   useEffect(() => {
-    const look = () => setNowMs(Date.now())
+    const look = () => redraw(Date.now())
     const timer = setInterval(look, EVERY_MS)
     document.addEventListener('visibilitychange', look)
     window.addEventListener('pageshow', look)
@@ -17,5 +17,6 @@ export function useNow(): number {
       window.removeEventListener('pageshow', look)
     }
   }, [])
-  return nowMs
+  // Read at each drawing: a line written this second is never ahead of the clock it is drawn with.
+  return Date.now()
 }

@@ -319,7 +319,7 @@ function Confirm({
         {held.ok && <Reasons sentences={held.notes} />}
         <Reasons sentences={card.standing} />
       </Passage>
-      <Passage title={say('canner:run-screen-when')}>
+      <Passage>
         <ChoiceTags
           legend={say('canner:run-screen-when')}
           options={(['now', 'afterwards'] as const).map((value) => ({

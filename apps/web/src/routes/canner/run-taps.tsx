@@ -8,7 +8,7 @@ import { useWords } from '../../words.tsx'
 import { eventWords, type RunNow, tapSentence } from './run-of.ts'
 
 /** The step that moves the run on. Loading and the seals have forms of their own. */
-function nextStep({ state, clock: _ }: RunNow): RunEventType | null {
+function nextStep({ state }: RunNow): RunEventType | null {
   const { phase, marks } = state
   const isAirIn = state.departures.some(({ id }) => id === 'vent-short' || id === 'vent-unknown')
   const steps: Partial<Record<RunPhase, RunEventType>> = {
@@ -67,8 +67,11 @@ export function RunTaps({
     void tap({ type } as RunEvent)
   }
   const others = state.allowed.filter((type) => type !== next && !OWN_FORM.has(type))
-  const near = others.filter((type) => !FURTHER.has(type))
-  const far = others.filter((type) => FURTHER.has(type))
+  // With the vent still shut after a dip, steam and vent are not what comes next.
+  const isFar = (type: RunEventType) =>
+    FURTHER.has(type) || (next === 'regained' && (type === 'steam-steady' || type === 'vent-closed' || type === 'zero'))
+  const near = others.filter((type) => !isFar(type))
+  const far = others.filter(isFar)
   const button = (type: RunEventType, isNext = false) => (
     <TapButton key={type} isNext={isNext} disabled={taps.busy} onClick={() => open(type)}>
       {type === 'reading' ? say('canner:run-screen-reading-open') : words.sentence(tapSentence(type, at))}
