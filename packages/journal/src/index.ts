@@ -71,6 +71,24 @@ export {
   type UnreadReason,
 } from './kinds/index.ts'
 export type { RunEvent } from './kinds/run.ts'
+export { type Member, type MemberLine, membersOf, memberStories } from './people/members.ts'
+export { createReaderView, type Reader, type ReaderView, type ViewPage } from './people/reader-view.ts'
+export { createReadingIndex, type IndexedLine, type ReadingIndex, type WidthChange } from './people/reading-index.ts'
+export {
+  ACTS,
+  type Act,
+  actOfKind,
+  mayDo,
+  mayRead,
+  ROLES,
+  type Role,
+  readsFrom,
+  type Standing,
+  VISIBILITIES,
+  type Width,
+  widthOf,
+} from './people/roles.ts'
+export { mayNameOrigin, type Share, shareOf } from './people/shares.ts'
 export { type Proposal, type ProposalMoment, propose } from './propose.ts'
 export { createRecorder, type Recorder, type RecorderSetup } from './record.ts'
 export { BodyRefused, type GapParams, REFUSAL_CODES, type Refusal, type RefusalCode } from './refusal.ts'

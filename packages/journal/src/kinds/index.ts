@@ -13,10 +13,12 @@ import { cornLotBroughtIn, cornShelled, cornSorted } from './corn-lot.ts'
 import { foodPutUp, lotUsed } from './food-lot.ts'
 import { type Frozen, issuesToRefusals, type KindDefinition } from './kind.ts'
 import { kitchenNoted, kitchenOpened } from './kitchen.ts'
+import { personInvited, personJoined, personLeft, roleChanged } from './people.ts'
 import { potRecorded } from './pot.ts'
 import { runBegun, runEventHappened } from './run.ts'
 import { seedPutBy } from './seed-put-by.ts'
 import { standingRead } from './standing-read.ts'
+import { visibilitySet } from './visibility-set.ts'
 
 export const KINDS = {
   'kitchen-opened': kitchenOpened,
@@ -40,6 +42,11 @@ export const KINDS = {
   'lot-used': lotUsed,
   'entry-corrected': entryCorrected,
   'entry-withdrawn': entryWithdrawn,
+  'person-invited': personInvited,
+  'person-joined': personJoined,
+  'role-changed': roleChanged,
+  'person-left': personLeft,
+  'visibility-set': visibilitySet,
 } as const
 
 export type Kind = keyof typeof KINDS

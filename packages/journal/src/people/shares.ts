@@ -1,0 +1,29 @@
+/** How far each lot is opened as the book says, for screens and paper. The doors themselves ask the reading index. */
+import type { Visibility } from '../envelope.ts'
+import type { Facts } from '../fold/facts.ts'
+import type { BodyOf } from '../kinds/index.ts'
+import { widthOf } from './roles.ts'
+
+export interface Share {
+  readonly visibility: Visibility
+  readonly conditions?: string
+  /** Said by a visibility-set, not only by the lot's first line. */
+  readonly set: boolean
+}
+
+/** What was last set for a thing; else what the first line of its story says; the keeper alone where there is none. */
+export function shareOf(facts: Facts, lotId: string): Share {
+  const last = facts.ledger.byEntity[`share:${lotId}`]?.filter(({ body }) => body !== null).at(-1)
+  if (last) {
+    const { visibility, conditions } = last.body as unknown as BodyOf<'visibility-set'>
+    return { visibility, set: true, ...(conditions !== undefined && { conditions }) }
+  }
+  const told = ['lot', 'seed', 'batch', 'run', 'alkali-lot', 'canner', 'pot', 'kitchen']
+  const first = told.map((type) => facts.ledger.byEntity[`${type}:${lotId}`]?.[0]).find((line) => line !== undefined)
+  return { visibility: first?.visibility ?? 'keeper', set: false }
+}
+
+/** Whether paper that leaves the house (a label, a class sheet, a recall list) may name the lot it comes from. */
+export function mayNameOrigin(facts: Facts, lotId: string): boolean {
+  return widthOf(shareOf(facts, lotId).visibility) >= widthOf('community')
+}
