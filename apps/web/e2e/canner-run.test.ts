@@ -393,6 +393,7 @@ describeInBrowser('a canner run', () => {
     await tap(page, 'Lid off')
     await tap(page, 'All jars out')
     await farSays(page, '00:10')
+    await page.clock.pauseAt(new Date('2026-10-04T00:10:00-04:00'))
     await tap(page, 'Write the seals down')
     await page.getByText('Vented 7 min, held 15 lb weight (103 kPa) for 60 min.').waitFor()
     await tap(page, 'Put up: write it down')

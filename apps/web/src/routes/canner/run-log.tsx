@@ -16,7 +16,7 @@ export function RunLog({ at }: { readonly at: RunNow }) {
   return (
     <div>
       {events.map((line) => (
-        <LogLine key={line.entryId} at={at} line={line} />
+        <LogLine key={`${line.entryId}${line.instant}`} at={at} line={line} />
       ))}
     </div>
   )

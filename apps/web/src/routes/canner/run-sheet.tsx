@@ -1,7 +1,7 @@
 /** One run of one canner: what is due as a clock time, what to do next, what happened, and what follows from it. */
 import { cautionsFor, type Moment } from '@crib/guidance'
 import type { RunFact } from '@crib/journal'
-import type { RunPhase } from '@crib/planning'
+import { dayOfInstant, type RunPhase } from '@crib/planning'
 import type { Sentence } from '@crib/science'
 import { formatReckoned } from '@crib/wording'
 import { useMemo } from 'react'
@@ -273,5 +273,5 @@ function TypeMore({ at }: { readonly at: RunNow }) {
       await write('run-event', { runId, event }, { happenedAt: { instant: atMs, zone: at.zone } })
     }
   }
-  return <TypedLog held={at} zone={at.zone} today={begun.at.instant.slice(0, 10)} onKeep={keep} />
+  return <TypedLog held={at} zone={at.zone} today={dayOfInstant(Date.parse(begun.at.instant), at.zone)} onKeep={keep} />
 }

@@ -1,11 +1,12 @@
 /** After the lid: the seals looked at, and every jar of the load put up with its code and what departed from the direction. */
 import { processLog } from '@crib/planning'
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import { useBook } from '../../book/book.tsx'
 import {
   ButtonRow,
   ChoiceTags,
   CountField,
+  Fold,
   Passage,
   Reasons,
   SideAction,
@@ -13,7 +14,7 @@ import {
 } from '../../parts-of-the-sheet/index.ts'
 import { Form } from '../../records/form.tsx'
 import { Asked, useRecord } from '../../records/use-record.tsx'
-import { LastTap, type Taps } from '../../walk/taps.tsx'
+import type { Taps } from '../../walk/taps.tsx'
 import { useWords } from '../../words.tsx'
 import { eventWords, type RunNow } from './run-of.ts'
 
@@ -26,23 +27,30 @@ export function SealsForm({ at, taps }: { readonly at: RunNow; readonly taps: Ta
   const looked = sealedCount + unsealedCount
   return (
     <Passage title={say('canner:run-screen-seals-title')}>
-      <Form
-        action={say('canner:run-screen-seals-keep')}
-        disabled={taps.busy}
-        onSubmit={() => {
-          const event = { type: 'seal-seen', sealedCount, unsealedCount } as const
-          void taps.keep(eventWords(event, at, words), [['run-event', { runId: begun.runId, event }]])
-        }}
-      >
-        <CountField label={say('canner:run-screen-sealed')} value={sealedCount} onValue={setSealed} max={200} />
-        <CountField label={say('canner:run-screen-unsealed')} value={unsealedCount} onValue={setUnsealed} max={200} />
-        {looked !== jarCount && (
-          <p role="status">{say('canner:run-screen-seals-too-many', { given: looked, loaded: jarCount })}</p>
-        )}
-      </Form>
-      <LastTap taps={taps} />
+      <WhenDue isDue={at.state.phase === 'seal-look'}>
+        <Form
+          action={say('canner:run-screen-seals-keep')}
+          disabled={taps.busy}
+          onSubmit={() => {
+            const event = { type: 'seal-seen', sealedCount, unsealedCount } as const
+            void taps.keep(eventWords(event, at, words), [['run-event', { runId: begun.runId, event }]])
+          }}
+        >
+          <CountField label={say('canner:run-screen-sealed')} value={sealedCount} onValue={setSealed} max={200} />
+          <CountField label={say('canner:run-screen-unsealed')} value={unsealedCount} onValue={setUnsealed} max={200} />
+          {looked !== jarCount && (
+            <p role="status">{say('canner:run-screen-seals-too-many', { given: looked, loaded: jarCount })}</p>
+          )}
+        </Form>
+      </WhenDue>
     </Passage>
   )
+}
+
+/** Before their time the seals are looked at only by somebody who opens the fold. */
+function WhenDue({ isDue, children }: { readonly isDue: boolean; readonly children: ReactNode }) {
+  const { say } = useWords()
+  return isDue ? children : <Fold title={say('canner:run-screen-seals-early')}>{children}</Fold>
 }
 
 const FORMS = ['jar', 'fridge', 'freezer'] as const
