@@ -58,6 +58,7 @@ export {
 } from './fold/facts.ts'
 export { applyEntries, foldFacts, NO_FACTS } from './fold/fold.ts'
 export { type EntryHistory, history } from './fold/history.ts'
+export { ExchangeBroken, type HttpBook, type HttpBookOptions, httpBook, requestText } from './http-book.ts'
 export { canonicalJson, type Json } from './json.ts'
 export {
   type BodyOf,
@@ -71,7 +72,7 @@ export {
   type UnreadReason,
 } from './kinds/index.ts'
 export type { RunEvent } from './kinds/run.ts'
-export { type Member, type MemberLine, membersOf, memberStories } from './people/members.ts'
+export { type Member, type MemberLine, memberStories, membersOf } from './people/members.ts'
 export { createReaderView, type Reader, type ReaderView, type ViewPage } from './people/reader-view.ts'
 export { createReadingIndex, type IndexedLine, type ReadingIndex, type WidthChange } from './people/reading-index.ts'
 export {

@@ -41,6 +41,8 @@ export interface SyncSetup {
   readonly onlyDeviceId?: string
   /** Entries in one call. */
   readonly pageSize?: number
+  /** Told after every page that is safe on both sides: kept, an exchange that was cut off goes on from there. */
+  readonly onProgress?: (state: SyncState) => void | Promise<void>
 }
 
 /** Entries still to be handed over, in an order the other side can take: each chain from its beginning. */
@@ -66,7 +68,7 @@ export function acknowledgedBy({ results }: AppendOutcome): readonly string[] {
  */
 export async function exchange(setup: SyncSetup): Promise<SyncReport> {
   const push = await pushAll(setup)
-  const pull = await pullAll(setup)
+  const pull = await pullAll({ ...setup, state: { ...setup.state, pushedUpTo: push.upTo } })
   return {
     state: { pushedUpTo: push.upTo, pulledUpTo: pull.upTo },
     pushedCount: push.count,
@@ -77,7 +79,15 @@ export async function exchange(setup: SyncSetup): Promise<SyncReport> {
 
 const USUAL_PAGE = 500
 
-async function pushAll({ store, remote, kitchenId, state, onlyDeviceId, pageSize = USUAL_PAGE }: SyncSetup) {
+async function pushAll({
+  store,
+  remote,
+  kitchenId,
+  state,
+  onlyDeviceId,
+  onProgress,
+  pageSize = USUAL_PAGE,
+}: SyncSetup) {
   let upTo = state.pushedUpTo
   let count = 0
   for (;;) {
@@ -89,10 +99,11 @@ async function pushAll({ store, remote, kitchenId, state, onlyDeviceId, pageSize
     const refused = results.filter(({ outcome }) => outcome === 'refused')
     if (refused.length > 0) return { upTo, count, refused }
     upTo = page.next
+    await onProgress?.({ ...state, pushedUpTo: upTo })
   }
 }
 
-async function pullAll({ store, remote, kitchenId, state }: SyncSetup) {
+async function pullAll({ store, remote, kitchenId, state, onProgress }: SyncSetup) {
   let upTo = state.pulledUpTo
   const entries: StoredEntry[] = []
   for (;;) {
@@ -103,5 +114,6 @@ async function pullAll({ store, remote, kitchenId, state }: SyncSetup) {
     const refused = results.filter(({ outcome }) => outcome === 'refused')
     if (refused.length > 0) return { upTo, entries, refused }
     upTo = page.next
+    await onProgress?.({ ...state, pulledUpTo: upTo })
   }
 }
