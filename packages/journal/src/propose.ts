@@ -109,6 +109,11 @@ const ASK: Asker = {
   },
   'entry-withdrawn': (facts, { withdrawsId }) =>
     lineOf(facts, withdrawsId) ? [] : [refusal('no-such-entry', { id: withdrawsId })],
+  'person-invited': nothing,
+  'person-joined': nothing,
+  'role-changed': nothing,
+  'person-left': nothing,
+  'visibility-set': nothing,
 }
 
 function refusal(code: RefusalCode, params: Refusal['params']): Refusal {

@@ -158,7 +158,6 @@ export function createReadingIndex(): ReadingIndex {
         changesOthers = namedBy.has(thing.id) || stories.has(`share:${thing.id}`)
         listed(storiesOf, thing.id).add(name)
       }
-      if (isNew && thing.type !== 'entry' && stories.has(`entry:${id}`)) changesOthers = true
       if (stories.has(`entry:${id}`)) changesOthers = true
       if (thing.type === 'share') {
         const set = widthOf((entry.body!.value as { visibility: Visibility }).visibility)
@@ -173,11 +172,12 @@ export function createReadingIndex(): ReadingIndex {
         }
       }
       line.width = widthNow(line)
+      if (changesOthers) {
+        const touched = new Set<string>()
+        touch(name, touched)
+        lookAgain(touched, line)
+      }
       changes.push({ line, width: line.width })
-      if (!changesOthers) return
-      const touched = new Set<string>()
-      touch(name, touched)
-      lookAgain(touched, line)
     },
   }
 }
