@@ -18,6 +18,8 @@ export type EntryFaultCode =
   | 'altered-copy'
   | 'too-large'
   | 'file-damaged'
+  /** Its bringer may not write such a line here. */
+  | 'not-allowed'
 
 export interface EntryFault {
   readonly code: EntryFaultCode
