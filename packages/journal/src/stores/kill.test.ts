@@ -1,62 +1,64 @@
-import { spawn } from 'node:child_process'
-import { once } from 'node:events'
-import { mkdtempSync, rmSync } from 'node:fs'
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
-import { expect, test } from 'vitest'
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { pagesOf } from '../care/pages.ts'
+import type { JournalStore } from '../store.ts'
+import {
+  appendUntilKilled,
+  CHILD,
+  DEVICE,
+  FAULT_RUNS,
+  FAULTS_TIMEOUT_MS,
+  has,
+  KITCHEN,
+  repeatingFractions,
+} from '../testing/faults.ts'
+import { testKitchen } from '../testing/invented.ts'
+import { type Cluster, POSTGRES_HERE, startCluster } from '../testing/postgres.ts'
+import { openPostgresStore } from './postgres.ts'
 import { openSqliteStore } from './sqlite.ts'
 
-const CHILD = fileURLToPath(new URL('./kill.child.ts', import.meta.url))
-const KITCHEN = '0190a000-0000-7000-8000-000000000001'
-const DEVICE = '0190a000-0000-7000-8000-000000000002'
+let folder: string
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'book-kill-'))
+})
+afterEach(() => rmSync(folder, { recursive: true, force: true }))
 
-/** Ids printed before the kill; a line cut short by it was not acknowledged to anyone. */
-async function appendUntilKilled(file: string, afterMs: number, deviceId = DEVICE): Promise<string[]> {
-  const child = spawn(process.execPath, [CHILD, file, KITCHEN, deviceId], { stdio: ['ignore', 'pipe', 'inherit'] })
-  let printed = ''
-  child.stdout.on('data', (chunk) => {
-    if (printed === '') setTimeout(() => child.kill('SIGKILL'), afterMs) // counted from the first acknowledgement
-    printed += chunk
-  })
-  const [, signal] = await once(child, 'close')
-  expect(signal).toBe('SIGKILL')
-  return printed.split('\n').slice(0, -1)
+/** From the first acknowledgement to long after: a kill may land anywhere in a commit. */
+const fractions = repeatingFractions(20_261_102)
+const someMs = (): number => 1 + 60 * fractions()
+
+async function idsIn(store: JournalStore, kitchenId: string): Promise<Set<string>> {
+  const kept = new Set<string>()
+  for await (const page of pagesOf(store, kitchenId)) for (const { envelope } of page) kept.add(envelope.id)
+  return kept
 }
 
-test('[J45] no acknowledged entry is missing after twenty kills in the midst of writing, and the book opens whole', {
-  timeout: 60_000,
-}, async () => {
-  const folder = mkdtempSync(join(tmpdir(), 'book-kill-'))
-  try {
+describe('the embedded store', () => {
+  test(`[J45] no acknowledged entry is missing after each of ${FAULT_RUNS} kills in the midst of writing`, {
+    timeout: FAULTS_TIMEOUT_MS,
+  }, async () => {
     const file = join(folder, 'book.sqlite')
     const acknowledged: string[] = []
-    for (let round = 0; round < 20; round += 1) {
-      // 1 to 58 ms, unlike from round to round: the kill lands at different places of a commit.
-      acknowledged.push(...(await appendUntilKilled(file, 1 + 3 * round)))
+    for (let run = 1; run <= FAULT_RUNS; run += 1) {
+      acknowledged.push(...(await appendUntilKilled(file, someMs())))
+      const store = await openSqliteStore(file)
+      const kept = await idsIn(store, KITCHEN)
+      expect(
+        acknowledged.filter((id) => !kept.has(id)),
+        `after kill ${run}`,
+      ).toEqual([])
+      // A line may be on disk whose acknowledgement was cut off: at most one a kill.
+      expect(kept.size - acknowledged.length).toBeLessThanOrEqual(run)
+      expect(await store.verify()).toEqual({ ok: true, checkedCount: kept.size, erasedCount: 0 })
+      await store.close()
     }
-    const store = await openSqliteStore(file)
-    const kept = new Set<string>()
-    for (let after = 0, more = true; more; ) {
-      const page = await store.read({ kitchenId: KITCHEN, after })
-      for (const { envelope } of page.entries) kept.add(envelope.id)
-      more = page.entries.length > 0
-      after = page.next
-    }
-    expect(acknowledged.filter((id) => !kept.has(id))).toEqual([])
-    expect(acknowledged.length).toBeGreaterThanOrEqual(20)
-    // A line may be on disk whose acknowledgement was cut off: at most one a kill.
-    expect(kept.size - acknowledged.length).toBeLessThanOrEqual(20)
-    expect(await store.verify()).toEqual({ ok: true, checkedCount: kept.size, erasedCount: 0 })
-    await store.close()
-  } finally {
-    rmSync(folder, { recursive: true, force: true })
-  }
-})
+    expect(acknowledged.length).toBeGreaterThanOrEqual(FAULT_RUNS)
+  })
 
-test('[J45] two programs may make and write one new book at once', { timeout: 60_000 }, async () => {
-  const folder = mkdtempSync(join(tmpdir(), 'book-two-'))
-  try {
+  test('[J45] two programs may make and write one new book at once', { timeout: 60_000 }, async () => {
     const file = join(folder, 'book.sqlite')
     const other = DEVICE.replace(/2$/, '3')
     const [mine, theirs] = await Promise.all([appendUntilKilled(file, 200), appendUntilKilled(file, 200, other)])
@@ -66,7 +68,116 @@ test('[J45] two programs may make and write one new book at once', { timeout: 60
     expect(report.checkedCount).toBeGreaterThanOrEqual(mine.length + theirs.length)
     expect(Math.min(mine.length, theirs.length)).toBeGreaterThan(0)
     await store.close()
-  } finally {
-    rmSync(folder, { recursive: true, force: true })
-  }
+  })
+
+  // Traced from outside: not what the database says it did, but what it asked of the system.
+  test.skipIf(!has('strace'))(
+    '[J73] at least one write to disk is awaited for each acknowledged entry',
+    {
+      timeout: 60_000,
+    },
+    () => {
+      const trace = join(folder, 'trace')
+      const count = 40
+      const child = [process.execPath, CHILD, join(folder, 'book.sqlite'), KITCHEN, DEVICE, String(count)]
+      const printed = execFileSync('strace', ['-f', '-e', 'trace=fsync,fdatasync', '-o', trace, ...child], {
+        encoding: 'utf8',
+      })
+      expect(printed.trim().split('\n')).toHaveLength(count)
+      const awaited = readFileSync(trace, 'utf8').match(/(fsync|fdatasync)\(/g)?.length ?? 0
+      expect(awaited).toBeGreaterThanOrEqual(count)
+    },
+  )
 })
+
+describe.skipIf(!POSTGRES_HERE)('the PostgreSQL store', () => {
+  let cluster: Cluster
+  beforeAll(async () => {
+    if (POSTGRES_HERE) cluster = await startCluster()
+  }, 60_000)
+  afterAll(() => cluster?.stop(), 30_000)
+
+  test(`[J45] no acknowledged entry is missing after each of ${FAULT_RUNS} kills of the server's whole process group`, {
+    timeout: FAULTS_TIMEOUT_MS,
+  }, async () => {
+    const url = await cluster.url('server_kill')
+    const kitchens = [1, 2, 3, 4].map((seed) => testKitchen(seed))
+    const acknowledged = new Map(kitchens.map(({ kitchenId }) => [kitchenId, [] as string[]]))
+    for (let run = 1; run <= FAULT_RUNS; run += 1) {
+      const store = await openPostgresStore(url)
+      let down = false
+      const writers = kitchens.map(async (kitchen) => {
+        const head = await store.head(kitchen.kitchenId, deviceOf(kitchen))
+        const author = kitchen.author({ deviceId: deviceOf(kitchen), head })
+        while (!down) {
+          const entry = author.write('pot-recorded', {
+            potId: kitchen.newId(),
+            name: 'pot',
+            volumeL: 1,
+            material: 'enamel',
+          })
+          const { results } = await store.append([entry])
+          expect(results[0]!.outcome).toBe('accepted')
+          acknowledged.get(kitchen.kitchenId)!.push(entry.envelope.id)
+        }
+      })
+      const ended = Promise.allSettled(writers)
+      await new Promise((resolve) => setTimeout(resolve, 30 + someMs()))
+      await cluster.kill()
+      down = true
+      for (const each of await ended)
+        if (each.status === 'rejected') expect(each.reason).toMatchObject({ code: 'unreachable' })
+      await store.close()
+      await cluster.start()
+      const again = await openPostgresStore(url)
+      for (const [kitchenId, ids] of acknowledged) {
+        const kept = await idsIn(again, kitchenId)
+        expect(
+          ids.filter((id) => !kept.has(id)),
+          `after kill ${run}`,
+        ).toEqual([])
+      }
+      expect((await again.verify()).ok).toBe(true)
+      await again.close()
+    }
+    expect([...acknowledged.values()].flat().length).toBeGreaterThanOrEqual(FAULT_RUNS)
+  })
+
+  test(`[J45] no acknowledged entry is missing after each of ${FAULT_RUNS} kills of a client`, {
+    timeout: FAULTS_TIMEOUT_MS,
+  }, async () => {
+    const url = await cluster.url('client_kill')
+    const acknowledged: string[] = []
+    const store = await openPostgresStore(url)
+    for (let run = 1; run <= FAULT_RUNS; run += 1) {
+      acknowledged.push(...(await appendUntilKilled(url, someMs())))
+      const kept = await idsIn(store, KITCHEN)
+      expect(
+        acknowledged.filter((id) => !kept.has(id)),
+        `after kill ${run}`,
+      ).toEqual([])
+      expect((await store.verify()).ok).toBe(true)
+    }
+    await store.close()
+  })
+
+  test('[J73] the server waits for the disk at least once for each acknowledged entry', async () => {
+    const url = await cluster.url('waits')
+    const kitchen = testKitchen()
+    const author = kitchen.author()
+    const store = await openPostgresStore(url)
+    const syncs = async () => Number((await cluster.query('select wal_sync from pg_stat_wal'))[0]!.wal_sync)
+    const before = await syncs()
+    for (let i = 0; i < 40; i += 1) {
+      await store.append([
+        author.write('pot-recorded', { potId: kitchen.newId(), name: 'p', volumeL: 1, material: 'enamel' }),
+      ])
+    }
+    await store.close() // a connection tells its counts when it ends
+    await expect.poll(async () => (await syncs()) - before, { timeout: 10_000 }).toBeGreaterThanOrEqual(40)
+  })
+})
+
+function deviceOf({ kitchenId }: { readonly kitchenId: string }): string {
+  return kitchenId
+}

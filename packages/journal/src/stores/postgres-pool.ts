@@ -28,8 +28,10 @@ export function openPool(url: string, { poolSize = USUAL_POOL_SIZE }: PostgresOp
       await client.query('set synchronous_commit = on')
     },
   })
-  // A resting connection that breaks is told here alone; the next query opens another.
+  // A connection that breaks while resting, or between two statements, is told here alone: without somebody who
+  // listens it would end the program. The next statement opens another, or fails by name.
   pool.on('error', onLost)
+  pool.on('connect', (client) => client.on('error', onLost))
   return pool
 }
 
@@ -64,7 +66,9 @@ export function postgresTrouble(cause: unknown, where: string): unknown {
   if (cause instanceof StoreTrouble) return cause
   const state = stateOf(cause)
   const lost =
-    SOCKET.includes(state) || state.startsWith('08') || /Connection terminated|timeout exceeded/.test(String(cause))
+    SOCKET.includes(state) ||
+    state.startsWith('08') ||
+    /Connection terminated|timeout exceeded|connection error|pool after calling end/.test(String(cause))
   const code = lost ? 'unreachable' : TROUBLES[state]
   return code === undefined ? cause : new StoreTrouble(code, where, cause)
 }

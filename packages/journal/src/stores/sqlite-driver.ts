@@ -1,4 +1,6 @@
 /** The embedded database. The only file that imports node:sqlite. */
+import { accessSync, constants } from 'node:fs'
+import { dirname } from 'node:path'
 import { backup, DatabaseSync, type SQLInputValue, type StatementSync } from 'node:sqlite'
 import { type SqliteDatabase, SqliteDialect, type SqliteStatement } from 'kysely'
 import { StoreTrouble, type TroubleCode } from './trouble.ts'
@@ -19,12 +21,17 @@ export interface OpenedDatabase {
   close(): void
 }
 
+export interface DatabaseOptions {
+  /** The file may not grow beyond so many pages of 4,096 bytes: then it is as if the disk were full. */
+  readonly mostPages?: number
+}
+
 /**
  * Opens or makes the file. Every commit is on disk before it returns: WAL with a full sync.
  *
  * @throws {StoreTrouble} when the file is no database, is damaged, or may not be written.
  */
-export function openDatabase(file: string): OpenedDatabase {
+export function openDatabase(file: string, { mostPages }: DatabaseOptions = {}): OpenedDatabase {
   const named = <T>(work: () => T): T => {
     try {
       return work()
@@ -39,6 +46,7 @@ export function openDatabase(file: string): OpenedDatabase {
       opened.exec(`pragma busy_timeout = 10000; pragma journal_mode = wal; pragma synchronous = full;
         pragma foreign_keys = on; pragma secure_delete = on; pragma cache_size = -32768;
         pragma wal_autocheckpoint = 4000`)
+      if (mostPages !== undefined) opened.exec(`pragma max_page_count = ${Math.floor(mostPages)}`)
       return opened
     } catch (cause) {
       opened.close()
@@ -94,17 +102,36 @@ const TROUBLES: { readonly [errcode: number]: TroubleCode } = {
   26: 'file-damaged', // not a database
 }
 
+/** A place or an id that is taken. */
 export function isConstraint(cause: unknown): boolean {
-  return ((cause as { errcode?: number })?.errcode ?? causeCode(cause)) % 256 === 19
+  return primaryCode(cause) === 19
 }
 
-function causeCode(cause: unknown): number {
-  return ((cause as { cause?: { errcode?: number } })?.cause?.errcode ?? 0) % 256
+function primaryCode(cause: unknown): number {
+  return ((cause as { errcode?: number } | null)?.errcode ?? 0) % 256
 }
 
 function troubleOf(cause: unknown, file: string): unknown {
-  const code = TROUBLES[((cause as { errcode?: number })?.errcode ?? 0) % 256]
-  return code === undefined ? cause : new StoreTrouble(code, file, cause)
+  // A number no column of ours ever held: the bytes under it are not what was written.
+  const strange = (cause as { code?: string } | null)?.code === 'ERR_OUT_OF_RANGE'
+  const code = strange ? 'file-damaged' : TROUBLES[primaryCode(cause)]
+  if (code === undefined) return cause
+  return new StoreTrouble(code === 'unreachable' && mayOnlyRead(file) ? 'read-only' : code, file, cause)
+}
+
+/** A log must be made beside the file even for reading it; in a folder that may not be written it cannot. */
+function mayOnlyRead(file: string): boolean {
+  try {
+    accessSync(file, constants.R_OK)
+  } catch {
+    return false
+  }
+  try {
+    accessSync(dirname(file), constants.W_OK)
+    return false
+  } catch {
+    return true
+  }
 }
 
 function wrap(statement: StatementSync): SqliteStatement {

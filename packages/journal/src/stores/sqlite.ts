@@ -11,7 +11,7 @@ import { admit, aloneFault, inChainOrder, pageLimit, refusedAlone } from './admi
 import { continues, createHeads, NOTHING_YET, type SeenHead } from './heads.ts'
 import { bodyText, ENTRY_COLUMNS, entryOf, entryValues, READ_COLUMNS, type ReadRow, storyOf } from './rows.ts'
 import { type RowsChange, type SqlEngine, type SqlValue, sqlFacts } from './sql-facts.ts'
-import { isConstraint, type OpenedDatabase, openDatabase } from './sqlite-driver.ts'
+import { type DatabaseOptions, isConstraint, type OpenedDatabase, openDatabase } from './sqlite-driver.ts'
 import { MIGRATIONS } from './sqlite-migrations.ts'
 import { StoreTrouble } from './trouble.ts'
 
@@ -31,8 +31,8 @@ export interface SqliteStore extends ServerStore {
  *
  * @throws {StoreTrouble} when the file is no database or is damaged, may not be written, or was made by a newer version.
  */
-export async function openSqliteStore(file: string): Promise<SqliteStore> {
-  const db = openDatabase(file)
+export async function openSqliteStore(file: string, options: DatabaseOptions = {}): Promise<SqliteStore> {
+  const db = openDatabase(file, options)
   try {
     await migrate(db, file)
   } catch (cause) {

@@ -1,7 +1,16 @@
 /** A PostgreSQL of the test's own: a temporary cluster on a socket, ended with the test. */
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { chmodSync, chownSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
+import {
+  chmodSync,
+  chownSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs'
 import { tmpdir, userInfo } from 'node:os'
 import { join } from 'node:path'
 import pg from 'pg'
@@ -24,6 +33,8 @@ export interface Cluster {
   /** Kills the server's whole process group at once, as a power cut would. */
   kill(): Promise<void>
   start(): Promise<void>
+  /** Overwrites the middle of a table's file, while the server is down. */
+  damage(path: string): void
   stop(): Promise<void>
 }
 
@@ -34,11 +45,11 @@ function asWhom(): { uid?: number; gid?: number } {
   return { uid: idOf('-u'), gid: idOf('-g') }
 }
 
-export async function startCluster(settings: readonly string[] = []): Promise<Cluster> {
+export async function startCluster(settings: readonly string[] = [], within = tmpdir()): Promise<Cluster> {
   const bin = postgresBin()
   if (!bin) throw new Error('no PostgreSQL here')
   const who = asWhom()
-  const folder = mkdtempSync(join(tmpdir(), 'book-pg-'))
+  const folder = mkdtempSync(join(within, 'book-pg-'))
   chmodSync(folder, 0o700)
   if (who.uid !== undefined) chownSync(folder, who.uid, who.gid!)
   const data = join(folder, 'data')
@@ -89,9 +100,23 @@ export async function startCluster(settings: readonly string[] = []): Promise<Cl
     server = null
     if (!running || running.exitCode !== null) return
     const closed = once(running, 'exit')
-    if (signal === 'SIGKILL') process.kill(-running.pid!, 'SIGKILL')
-    else running.kill(signal)
+    if (signal === 'SIGKILL') {
+      // Each backend leads a group of its own: end them all, the postmaster among them, as a power cut does.
+      const pid = running.pid!
+      const children = readFileSync(`/proc/${pid}/task/${pid}/children`, 'utf8').trim().split(/\s+/).filter(Boolean)
+      for (const each of [pid, ...children.map(Number)]) endOne(each)
+      while (children.some((each) => existsSync(`/proc/${each}`)))
+        await new Promise((resolve) => setTimeout(resolve, 5))
+    } else running.kill(signal)
     await closed
+  }
+
+  function endOne(pid: number): void {
+    try {
+      process.kill(pid, 'SIGKILL')
+    } catch {
+      // gone by itself
+    }
   }
 
   await start()
@@ -103,6 +128,12 @@ export async function startCluster(settings: readonly string[] = []): Promise<Cl
     query,
     kill: () => end('SIGKILL'),
     start,
+    damage: (path) => {
+      const file = join(data, path)
+      const bytes = readFileSync(file)
+      bytes.fill(0xa5, 0, 4096)
+      writeFileSync(file, bytes)
+    },
     stop: async () => {
       await end('SIGINT')
       rmSync(folder, { recursive: true, force: true })
