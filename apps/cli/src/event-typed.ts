@@ -1,5 +1,6 @@
 /** One event of a canner load as typed: its word and, where it has one, its value. */
 import { checkBody, KINDS, type RunEvent } from '@crib/journal'
+import { LOG_EVENTS } from '@crib/planning'
 import type { Json } from '@crib/science'
 import type { MessageKey } from '@crib/wording'
 import { BadInput, badInput } from './exit-codes.ts'
@@ -19,29 +20,7 @@ const VALUE_OF: Partial<Record<RunEvent['type'], string>> = {
 const SEALS = /^(\d+)\s*\/\s*(\d+)$/
 
 /** Words a person may say, in the order of the work. */
-export const EVENT_WORDS = [
-  'canner-loaded',
-  'lid-seated',
-  'steam-steady',
-  'vent-closed',
-  'vent-opened',
-  'at-pressure',
-  'reading',
-  'dipped',
-  'regained',
-  'over-pressure',
-  'relief-plug-blown',
-  'boiled-dry',
-  'fuel-out',
-  'abandoned',
-  'heat-off',
-  'forced-cooling',
-  'zero',
-  'weight-off',
-  'lid-off',
-  'jars-out',
-  'seal-seen',
-] as const satisfies readonly RunEvent['type'][]
+export const EVENT_WORDS = [...LOG_EVENTS, 'seal-seen'] as const satisfies readonly RunEvent['type'][]
 
 /** What each is called in a log. */
 export const EVENT_NAMES = {

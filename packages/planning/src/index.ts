@@ -114,7 +114,7 @@ export { type RunMarks, type RunState, runClock, runState } from './canner/run.t
 export type { RunClock } from './canner/run-clock.ts'
 export type { Departure, DepartureId } from './canner/run-departures.ts'
 export type { SealWindow } from './canner/run-due.ts'
-export { type RunEventType, type RunRecord, runRecords } from './canner/run-event.ts'
+export { LOG_EVENTS, type RunEventType, type RunRecord, runRecords } from './canner/run-event.ts'
 export { runNumbers } from './canner/run-numbers.ts'
 export type { OutcomeKind, RunPhase } from './canner/run-phase.ts'
 export { publishedRunRules } from './canner/run-rules.ts'

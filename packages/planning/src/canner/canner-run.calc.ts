@@ -14,40 +14,16 @@ import { type CannerCard, cannerCard } from './card.ts'
 import { confirmHold } from './confirm-hold.ts'
 import { type RunState, runState } from './run.ts'
 import { addMin, createRunClock } from './run-clock.ts'
-import type { RunEvent, RunEventType, RunRecord } from './run-event.ts'
+import { LOG_EVENTS, type RunEvent, type RunRecord } from './run-event.ts'
 import { runNumbers } from './run-numbers.ts'
 import { publishedRunRules } from './run-rules.ts'
 import type { RunSetup } from './run-setup.ts'
 import { ventAdvice } from './vent-advice.ts'
 
-/** Clock lines a person types; seals and clock questions belong to the book, not to a calculation. */
-const TYPED_EVENTS = [
-  'canner-loaded',
-  'lid-seated',
-  'steam-steady',
-  'vent-closed',
-  'vent-opened',
-  'at-pressure',
-  'reading',
-  'dipped',
-  'regained',
-  'over-pressure',
-  'relief-plug-blown',
-  'boiled-dry',
-  'fuel-out',
-  'abandoned',
-  'heat-off',
-  'forced-cooling',
-  'zero',
-  'weight-off',
-  'lid-off',
-  'jars-out',
-] as const satisfies readonly RunEventType[]
-
 interface LineInput {
   /** Minutes after midnight. */
   readonly clock: number
-  readonly event: (typeof TYPED_EVENTS)[number]
+  readonly event: (typeof LOG_EVENTS)[number]
   readonly psi?: number
 }
 
@@ -79,7 +55,7 @@ export const cannerRunCalc: Calc<CannerRunInput> = {
       label: 'Log',
       columns: {
         clock: { kind: 'clock', label: 'Clock' },
-        event: { kind: 'choice', label: 'What happened', options: TYPED_EVENTS },
+        event: { kind: 'choice', label: 'What happened', options: LOG_EVENTS },
         psi: { ...PSI, optional: true },
       },
       maxRows: 200,

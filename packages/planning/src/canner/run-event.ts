@@ -5,6 +5,30 @@ export type { RunEvent } from '@crib/journal'
 
 export type RunEventType = RunEvent['type']
 
+/** What a paper log may say, in the order of the work. Seals and clock questions belong to the book. */
+export const LOG_EVENTS = [
+  'canner-loaded',
+  'lid-seated',
+  'steam-steady',
+  'vent-closed',
+  'vent-opened',
+  'at-pressure',
+  'reading',
+  'dipped',
+  'regained',
+  'over-pressure',
+  'fuel-out',
+  'relief-plug-blown',
+  'boiled-dry',
+  'abandoned',
+  'heat-off',
+  'forced-cooling',
+  'zero',
+  'weight-off',
+  'lid-off',
+  'jars-out',
+] as const satisfies readonly RunEventType[]
+
 export interface RunRecord {
   /** Unique; the same id twice is the same line twice and counts once. */
   readonly id: string

@@ -1,6 +1,6 @@
 /** A log written on paper, typed in afterwards: one line for each thing that happened, with its clock time. */
 import type { RunEvent } from '@crib/journal'
-import { logInstants, type RunEventType } from '@crib/planning'
+import { LOG_EVENTS, logInstants } from '@crib/planning'
 import { useId, useState } from 'react'
 import {
   ButtonRow,
@@ -16,29 +16,7 @@ import { useWords } from '../../words.tsx'
 import { type RunNow, tapSentence } from './run-of.ts'
 import { readPsi } from './run-taps.tsx'
 
-/** What a paper log may say, in the order of the work. The seals are counted on the run's own sheet. */
-const TYPED = [
-  'canner-loaded',
-  'lid-seated',
-  'steam-steady',
-  'vent-closed',
-  'vent-opened',
-  'at-pressure',
-  'reading',
-  'dipped',
-  'regained',
-  'over-pressure',
-  'fuel-out',
-  'relief-plug-blown',
-  'boiled-dry',
-  'heat-off',
-  'forced-cooling',
-  'zero',
-  'weight-off',
-  'lid-off',
-  'jars-out',
-] as const satisfies readonly RunEventType[]
-type TypedType = (typeof TYPED)[number]
+type TypedType = (typeof LOG_EVENTS)[number]
 const WITH_PSI: ReadonlySet<string> = new Set(['reading', 'dipped', 'over-pressure'])
 
 interface Row {
@@ -160,7 +138,7 @@ function TypedRow({
           onChange={(event) => onChange({ type: event.target.value as TypedType | '' })}
         >
           <option value="">{say('canner:run-screen-typed-choose')}</option>
-          {TYPED.map((type) => (
+          {LOG_EVENTS.map((type) => (
             <option key={type} value={type}>
               {sentence(tapSentence(type, held))}
             </option>
