@@ -44,6 +44,8 @@ export {
   type KitchenFact,
   type Ledger,
   type LedgerLine,
+  type PlantingFact,
+  type PlotFact,
   type PotFact,
   QUESTION_CODES,
   type Question,
@@ -58,7 +60,6 @@ export {
 } from './fold/facts.ts'
 export { applyEntries, foldFacts, NO_FACTS } from './fold/fold.ts'
 export { type EntryHistory, history } from './fold/history.ts'
-export { ExchangeBroken, type HttpBook, type HttpBookOptions, httpBook, requestText } from './http-book.ts'
 export { canonicalJson, type Json } from './json.ts'
 export {
   type BodyOf,
