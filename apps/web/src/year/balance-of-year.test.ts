@@ -120,5 +120,25 @@ test('the next thing is corn, then seed, then a plan, then the kettle', () => {
     }),
     author.write('cook-noted', { batchId, potLoad: 1, seen: { type: 'boil' } }),
   )
-  expect(nextThing(foldFacts(entries)).say).toBe('shell:next-kettle')
+  expect(nextThing(foldFacts(entries))).toMatchObject({ say: 'shell:next-kettle', href: `/kettle/${batchId}` })
+})
+
+test('the next thing leads straight to the one open run, and to the list where several are open', () => {
+  const { author, entries } = kitchen()
+  const begin = (loadCode: string) => {
+    const runId = id()
+    entries.push(
+      author.write('run-begun', {
+        ...{ runId, cannerId: id(), cannerName: loadCode, loadCode, jarSize: 'pint', jarCount: 9, gauge: 'dial' },
+        ...{ requiredReadingPsi: 11, ventMin: 10, processMin: 60, edition: 'e', cardShown: {} },
+      }),
+    )
+    return runId
+  }
+  const runId = begin('A-1')
+  expect(nextThing(foldFacts(entries))).toMatchObject({ say: 'shell:next-run', href: `/canner/run/${runId}` })
+  const second = begin('B-1')
+  expect(nextThing(foldFacts(entries)).href).toBe('/canner')
+  entries.push(author.write('run-event', { runId: second, event: { type: 'abandoned' } }))
+  expect(nextThing(foldFacts(entries)).href).toBe(`/canner/run/${runId}`)
 })

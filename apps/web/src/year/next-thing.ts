@@ -12,15 +12,27 @@ const RUN_ENDS = new Set(['seal-seen', 'abandoned'])
 
 export function nextThing(facts: Facts): NextThing {
   const has = (records: { readonly [id: string]: unknown }) => Object.keys(records).length > 0
-  if (Object.values(facts.runs).some(isGoingOn)) {
-    return { say: 'shell:next-run', why: 'shell:next-run-why', href: '/canner' }
+  const runs = Object.values(facts.runs).filter(isGoingOn)
+  if (runs.length > 0) {
+    return {
+      say: 'shell:next-run',
+      why: 'shell:next-run-why',
+      href: only('/canner', '/run', runs, ({ runId }) => runId),
+    }
   }
   if (!has(facts.cornLots)) return { say: 'shell:bring-in', why: 'shell:year-empty', href: '/crib' }
   if (!has(facts.seed)) return { say: 'shell:next-seed', why: 'shell:next-seed-why', href: '/plan' }
-  if (Object.values(facts.batches).some((batch) => batch.begun && !isPutUp(facts, batch.batchId))) {
-    return { say: 'shell:next-kettle', why: 'shell:next-kettle-why', href: '/kettle' }
+  const batches = Object.values(facts.batches).filter((batch) => batch.begun && !isPutUp(facts, batch.batchId))
+  if (batches.length > 0) {
+    const href = only('/kettle', '', batches, ({ batchId }) => batchId)
+    return { say: 'shell:next-kettle', why: 'shell:next-kettle-why', href }
   }
   return { say: 'shell:next-plan', why: 'shell:next-plan-why', href: '/plan' }
+}
+
+/** Straight to the one that is open; to the list where there are several to choose from. */
+function only<T>(list: string, under: string, open: readonly T[], idOf: (one: T) => string): string {
+  return open.length === 1 ? `${list}${under}/${idOf(open[0]!)}` : list
 }
 
 function isGoingOn({ events }: RunFact): boolean {

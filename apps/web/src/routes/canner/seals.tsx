@@ -149,7 +149,12 @@ export function PutUp({ at }: { readonly at: RunNow }) {
       )}
       <Asked record={record} />
       <ButtonRow>
-        <SideAction href="/paper">{say('canner:run-screen-labels')}</SideAction>
+        {lots.length > 0 && (
+          <SideAction href={`/paper/labels?load=${encodeURIComponent(begun.loadCode)}`}>
+            {say('canner:run-screen-labels')}
+          </SideAction>
+        )}
+        <SideAction href={`/paper/process-log/${runId}`}>{say('canner:run-screen-log-print')}</SideAction>
         <SideAction href={`/canner/run${begun.batchId ? `?batch=${begun.batchId}` : ''}`}>
           {say('canner:run-screen-next-load')}
         </SideAction>

@@ -2,6 +2,7 @@
 import { LABEL_SHEETS, type LabelSheetId, type PaperDocument } from '@crib/paper'
 import { type JarSize, plannedInputs } from '@crib/planning'
 import { type ReactNode, useMemo, useState } from 'react'
+import { useSearch } from 'wouter'
 import { useBook } from '../../book/book.tsx'
 import { ChoiceTags, CountField, Empty, FlagTag, NextAction, Passage, Sheet } from '../../parts-of-the-sheet/index.ts'
 import { NotHere } from '../../shell/not-here.tsx'
@@ -145,7 +146,10 @@ export function LabelsPage() {
   const words = useWords()
   const { desk } = useDesk()
   const held = Object.values(facts.foodLots).filter(({ remainingCount }) => remainingCount > 0)
-  const [left, setLeft] = useState<readonly string[]>([])
+  const load = new URLSearchParams(useSearch()).get('load')
+  const [left, setLeft] = useState<readonly string[]>(() =>
+    load === null ? [] : held.flatMap((lot) => (lot.loadCode === load ? [] : [lot.lotId])),
+  )
   const [sheet, setSheet] = useState<LabelSheetId>('letter-2x5')
   const [skipCount, setSkip] = useState(0)
   const chosen = held.filter(({ lotId }) => !left.includes(lotId))
