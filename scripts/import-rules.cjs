@@ -47,7 +47,7 @@ module.exports = {
     {
       name: 'source-imports-no-test-help',
       severity: 'error',
-      from: { path: '/src/', pathNot: '\\.test\\.tsx?$' },
+      from: { path: '/src/', pathNot: '\\.test\\.tsx?$|/testing/' },
       to: { path: '/(testing|e2e)/' },
     },
     {

@@ -1,36 +1,22 @@
 /** The boil in alkali: what goes in, the boil, looks and top-ups, rub tests, and off the heat when the hulls slip. */
-import type { AlkaliLotFact } from '@crib/journal'
-import {
-  alkaliBoilRangeMin,
-  asksForAshAdvice,
-  doseInEntry,
-  firstLook,
-  planValue,
-  potDose,
-  rubAgainAtMs,
-  rubTest,
-  type WalkStep,
-} from '@crib/planning'
+import { doseInEntry, potDose, rubTest, type WalkStep } from '@crib/planning'
 import { convert, type Quantity, shownValue } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
-import { BigNumber, ChoiceTags, Fold, QuantityField, Reasons } from '../../parts-of-the-sheet/index.ts'
+import { BigNumber, ChoiceTags, QuantityField, Reasons } from '../../parts-of-the-sheet/index.ts'
 import { type Line, TapButton, TapGroup } from '../../walk/taps.tsx'
-import { Say, useWords } from '../../words.tsx'
-import { StageCaution } from './plain-step.tsx'
-import { clockText, dueText, type PotAt } from './pot-at.ts'
-import { RubTestForm } from './rub-test.tsx'
+import { useWords } from '../../words.tsx'
+import { Boiling } from './boiling.tsx'
+import type { PotAt } from './pot-at.ts'
+import { StageCaution } from './stage-caution.tsx'
 import { useWater } from './water-field.tsx'
-import { WeakAsh } from './weak-ash.tsx'
 
 interface StepProps {
   readonly step: WalkStep
   readonly at: PotAt
   readonly onMoved: () => void
 }
-
-const WATER_LIMIT = { min: 0, max: 400, unit: 'L', source: 'project rule' } as const
 
 export function AlkaliStep({ step, at, onMoved }: StepProps) {
   const { seen } = at.walk
@@ -160,177 +146,4 @@ function DoseIn({ at }: { readonly at: PotAt }) {
 function asDose(amount: Quantity): Quantity {
   const isMass = ['G', 'Kg', 'Oz', 'Lb'].includes(amount.unit)
   return isMass ? amount : { value: convert(amount.value, amount.unit, 'Cup'), unit: 'Cup' }
-}
-
-function Boiling({ step, at, onMoved }: StepProps) {
-  const { facts } = useBook()
-  const { say } = useWords()
-  const { batch, walk, taps, plan } = at
-  const { seen } = walk
-  const pot = { batchId: batch.batchId, potLoad: walk.potLoad }
-  const lot = seen.alkaliLotId === undefined ? undefined : facts.alkaliLots[seen.alkaliLotId]
-  const range = rangeOf(at)
-  const ownSlipMin = ownSlip(lot)
-  const last = seen.rubs.at(-1)
-  const boiledMin = last && (last.atMs - seen.boilAtMs!) / 60_000
-  const read = last && rubTest({ ...last, boiledMin: boiledMin!, rangeHighMin: range.high })
-  const isSlipping = read?.says === 'begin-wash'
-  const isWeak = asksForAshAdvice(seen, range.low, ownSlipMin)
-  const [topsUp, setTopsUp] = useState(false)
-  const note = (words: string, line: Line) => void taps.keep(words, [line])
-  const offHeat = async () => {
-    const kept = await taps.keep(say('kettle:walk-off-heat-word'), [
-      // biome-ignore lint/suspicious/noThenProperty: a word of the entry, never awaited
-      ['cook-noted', { ...pot, seen: { type: 'off-heat', then: 'hot' } }],
-      ['stage-noted', { ...pot, stageId: step.stepId, what: 'done' }],
-    ])
-    if (kept) onMoved()
-  }
-  return (
-    <>
-      <BoilingSince at={at} lot={lot} ownSlipMin={ownSlipMin} />
-      {!last && <StageCaution moments={step.stage.cautionMoments.filter((moment) => AT_THE_BOIL.has(moment))} />}
-      {last && read && (
-        <div className="passage-body">
-          <Reasons sentences={isWeak ? read.sentences.slice(0, 1) : read.sentences} />
-          {!isSlipping && (
-            <p className="next-words">
-              {say('kettle:walk-rub-again', { clock: dueText(rubAgainAtMs(last.atMs), at) })}
-            </p>
-          )}
-        </div>
-      )}
-      {isSlipping && (
-        <TapGroup>
-          <TapButton isNext disabled={taps.busy} onClick={() => void offHeat()}>
-            {say('kettle:walk-off-heat')}
-          </TapButton>
-        </TapGroup>
-      )}
-      <TapGroup label={say('kettle:walk-look-now')}>
-        {seen.darkeningAtMs === undefined && (
-          <TapButton
-            disabled={taps.busy}
-            onClick={() =>
-              note(say('kettle:walk-darkening-word'), ['cook-noted', { ...pot, seen: { type: 'darkening' } }])
-            }
-          >
-            {say('kettle:walk-darkening')}
-          </TapButton>
-        )}
-        <TapButton disabled={taps.busy} onClick={() => setTopsUp(!topsUp)}>
-          {say('kettle:walk-top-up')}
-        </TapButton>
-        {!isSlipping && (
-          <TapButton disabled={taps.busy} onClick={() => void offHeat()}>
-            {say('kettle:walk-off-heat')}
-          </TapButton>
-        )}
-      </TapGroup>
-      {topsUp && <TopUp at={at} onKept={() => setTopsUp(false)} />}
-      <RubTestForm at={at} isNext={!isSlipping} />
-      {isWeak ? (
-        <WeakAsh at={at} step={step} lot={lot} onMoved={onMoved} />
-      ) : (
-        lot?.alkali === 'ash' && (
-          <Fold title={say('kettle:walk-ash-title')}>
-            <WeakAsh at={at} step={step} lot={lot} onMoved={onMoved} />
-          </Fold>
-        )
-      )}
-      {plan === null && <Say sentence={{ key: 'kettle:rub-not-clock' }} />}
-    </>
-  )
-}
-
-function rangeOf({ plan }: PotAt): { readonly low: number; readonly high: number } {
-  const planned = plan && planValue(plan, 'alkaliBoilMin')
-  if (planned?.low !== undefined && planned.high !== undefined) return { low: planned.low, high: planned.high }
-  return alkaliBoilRangeMin('unknown', undefined, 'ash')
-}
-
-/** The minute this very lot last slipped at; another lot's record does not carry over. */
-function ownSlip(lot: AlkaliLotFact | undefined): number | undefined {
-  return lot?.judgements.findLast(({ slipMin }) => slipMin !== undefined)?.slipMin
-}
-
-function BoilingSince({
-  at,
-  lot,
-  ownSlipMin,
-}: {
-  readonly at: PotAt
-  readonly lot: AlkaliLotFact | undefined
-  readonly ownSlipMin: number | undefined
-}) {
-  const { say } = useWords()
-  const boilAtMs = at.walk.seen.boilAtMs!
-  const range = rangeOf(at)
-  const look = firstLook(boilAtMs, range.low, ownSlipMin)
-  const shared = { boil: clockText(boilAtMs, at), from: dueText(look.fromMs, at) }
-  const so = at.walk.seen
-  const soFar =
-    so.alkaliCups > 0
-      ? formatQuantity({ value: so.alkaliCups, unit: 'Cup' }, 'alone')
-      : so.alkaliKg > 0
-        ? formatQuantity({ value: Number(convert(so.alkaliKg, 'Kg', 'G').toFixed(1)), unit: 'G' }, 'alone')
-        : null
-  return (
-    <>
-      <p className="next-words" role="status">
-        {look.ownSlipAtMs === undefined || ownSlipMin === undefined
-          ? say('kettle:walk-boiling-range', {
-              ...shared,
-              low: { value: range.low, unit: 'Min' },
-              high: { value: range.high, unit: 'Min' },
-            })
-          : say('kettle:walk-boiling-own', {
-              ...shared,
-              own: { value: ownSlipMin, unit: 'Min' },
-              slip: clockText(look.ownSlipAtMs, at),
-            })}
-      </p>
-      {soFar && (
-        <p>
-          {say('kettle:walk-so-far', { amount: soFar })}
-          {lot && ` (${lot.name})`}
-        </p>
-      )}
-    </>
-  )
-}
-
-function TopUp({ at, onKept }: { readonly at: PotAt; readonly onKept: () => void }) {
-  const { say } = useWords()
-  const [text, setText] = useState('')
-  const [water, setWater] = useState<Quantity | null>(null)
-  const { batch, walk, taps } = at
-  return (
-    <>
-      <QuantityField
-        label={say('kettle:walk-top-up-how-much')}
-        measures="volume"
-        text={text}
-        onText={setText}
-        onQuantity={setWater}
-        limits={WATER_LIMIT}
-        required
-      />
-      <TapGroup>
-        <TapButton
-          disabled={taps.busy || water === null}
-          onClick={async () => {
-            if (!water) return
-            const waterL = convert(water.value, water.unit, 'L')
-            const kept = await taps.keep(say('kettle:walk-top-up-word', { water: formatQuantity(water, 'alone') }), [
-              ['cook-noted', { batchId: batch.batchId, potLoad: walk.potLoad, seen: { type: 'topped-up', waterL } }],
-            ])
-            if (kept) onKept()
-          }}
-        >
-          {say('kettle:walk-top-up-keep')}
-        </TapButton>
-      </TapGroup>
-    </>
-  )
 }

@@ -1,14 +1,14 @@
 /** A stage that is begun and done: rinses and re-boils with their water, scrub, skim, sorts with a weight, the last cook. */
-import { cautionsFor, MOMENTS, type Moment } from '@crib/guidance'
 import type { WalkStep } from '@crib/planning'
 import { convert, type Quantity } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
 import { useState } from 'react'
-import { Caution, QuantityField } from '../../parts-of-the-sheet/index.ts'
+import { QuantityField } from '../../parts-of-the-sheet/index.ts'
 import { type Line, TapButton, TapGroup } from '../../walk/taps.tsx'
 import { Say, useWords } from '../../words.tsx'
 import type { PotAt } from './pot-at.ts'
-import { useStepTitle } from './step.tsx'
+import { StageCaution } from './stage-caution.tsx'
+import { useStepTitle } from './step-title.ts'
 import { useWater } from './water-field.tsx'
 
 /** Longer stages are begun first; a rinse of a few minutes is only told when it is done. [min] */
@@ -143,13 +143,4 @@ export function PlainStep({ step, at, onMoved }: StepProps) {
       </TapGroup>
     </>
   )
-}
-
-/** The gravest caution of each of a stage's moments; a moment an edited list made up has none. */
-export function StageCaution({ moments }: { readonly moments: readonly string[] }) {
-  const known = moments.filter((moment): moment is Moment => (MOMENTS as readonly string[]).includes(moment))
-  return known.map((moment) => {
-    const [first] = cautionsFor(moment)
-    return first && <Caution key={moment} sentence={first} />
-  })
 }

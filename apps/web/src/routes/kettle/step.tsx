@@ -6,10 +6,10 @@ import { useId } from 'react'
 import { Drawing } from '../../drawings/drawing.tsx'
 import { MarginNote } from '../../parts-of-the-sheet/index.ts'
 import { Earlier, LastTap } from '../../walk/taps.tsx'
-import { useWords } from '../../words.tsx'
 import { AlkaliStep } from './alkali-step.tsx'
 import { PlainStep } from './plain-step.tsx'
 import { clockText, type PotAt } from './pot-at.ts'
+import { useStepTitle } from './step-title.ts'
 
 export function Step({
   step,
@@ -65,13 +65,4 @@ export function Step({
       )}
     </section>
   )
-}
-
-/** A stage's own title, with its running number where it is done several times. */
-export function useStepTitle(): (step: Pick<WalkStep, 'stage' | 'number' | 'ofCount'>) => string {
-  const { say, sentence } = useWords()
-  return ({ stage, number, ofCount }) =>
-    ofCount > 1
-      ? say('kettle:walk-stage-times', { title: sentence(stage.title), number, of: ofCount })
-      : sentence(stage.title)
 }
