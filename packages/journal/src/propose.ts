@@ -114,6 +114,13 @@ const ASK: Asker = {
   'role-changed': nothing,
   'person-left': nothing,
   'visibility-set': nothing,
+  'plot-recorded': nothing,
+  'neighbour-corn-recorded': ({ plots }, { plotId }) => known(plots, plotId, 'no-such-plot'),
+  'planting-recorded': ({ plots }, { plotId }) => known(plots, plotId, 'no-such-plot'),
+  'stand-counted': ({ plantings }, { plantingId, countedOn }) => afterSowing(plantings, plantingId, countedOn),
+  'tassel-seen': ({ plantings }, { plantingId, seenOn }) => afterSowing(plantings, plantingId, seenOn),
+  'silk-seen': ({ plantings }, { plantingId, seenOn }) => afterSowing(plantings, plantingId, seenOn),
+  'harvest-brought-in': ({ plantings }, { plantingId, harvestedOn }) => afterSowing(plantings, plantingId, harvestedOn),
 }
 
 function refusal(code: RefusalCode, params: Refusal['params']): Refusal {
@@ -126,6 +133,14 @@ function own<T>(record: { readonly [id: string]: T }, id: string): T | undefined
 
 function known(record: { readonly [id: string]: unknown }, id: string, code: RefusalCode): readonly Refusal[] {
   return own(record, id) === undefined ? [refusal(code, { id })] : []
+}
+
+/** Nothing is seen of a planting before it was sown. Days are written so that text order is time order. */
+function afterSowing(plantings: Facts['plantings'], plantingId: string, onDay: string): readonly Refusal[] {
+  const planting = own(plantings, plantingId)
+  if (!planting) return [refusal('no-such-planting', { id: plantingId })]
+  if (onDay >= planting.plantedOn) return []
+  return [refusal('before-sowing', { value: onDay, min: planting.plantedOn })]
 }
 
 function neverFood(cornLots: Facts['cornLots'], lotId: string): readonly Refusal[] {

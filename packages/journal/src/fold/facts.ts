@@ -119,6 +119,19 @@ export interface FoodLotFact extends Told<BodyOf<'food-put-up'>> {
   readonly remainingKg?: number
 }
 
+export interface PlotFact extends Told<BodyOf<'plot-recorded'>> {
+  /** Other corn near by, the latest word on each. */
+  readonly neighbours: readonly Told<BodyOf<'neighbour-corn-recorded'>>[]
+}
+
+export interface PlantingFact extends Told<BodyOf<'planting-recorded'>> {
+  /** In order of happening, as are the lists below. */
+  readonly stands: readonly Told<BodyOf<'stand-counted'>>[]
+  readonly tassels: readonly Told<BodyOf<'tassel-seen'>>[]
+  readonly silks: readonly Told<BodyOf<'silk-seen'>>[]
+  readonly harvests: readonly Told<BodyOf<'harvest-brought-in'>>[]
+}
+
 export const QUESTION_CODES = [
   'question-two-canners-one-name',
   'question-corn-used-beyond',
@@ -197,6 +210,8 @@ export interface Facts {
   readonly batches: ById<BatchFact>
   readonly runs: ById<RunFact>
   readonly foodLots: ById<FoodLotFact>
+  readonly plots: ById<PlotFact>
+  readonly plantings: ById<PlantingFact>
   /** All entries, read or not. */
   readonly entryCount: number
   readonly questions: readonly Question[]

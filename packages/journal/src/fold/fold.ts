@@ -18,6 +18,8 @@ export const NO_FACTS: Facts = {
   batches: {},
   runs: {},
   foodLots: {},
+  plots: {},
+  plantings: {},
   entryCount: 0,
   questions: [],
   unread: [],
@@ -189,6 +191,8 @@ function copyRecords(facts: Facts): Records {
     batches: { ...facts.batches },
     runs: { ...facts.runs },
     foodLots: { ...facts.foodLots },
+    plots: { ...facts.plots },
+    plantings: { ...facts.plantings },
   }
 }
 

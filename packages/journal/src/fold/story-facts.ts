@@ -1,5 +1,6 @@
 /** Which facts one story gives. Leaves out what crosses stories: balances, corn used, questions across (balance.ts). */
 import type { Facts, LedgerLine, Question } from './facts.ts'
+import { plantingStory, plotStory } from './field-stories.ts'
 import { alkaliLotStory, batchStory, cannerStory, cornLotStory, foodLotStory, runStory, told } from './stories.ts'
 
 /** The lists of facts that are keyed by id. */
@@ -15,6 +16,8 @@ export const PARTS_OF_STORY: { readonly [type: string]: readonly Part[] } = {
   standing: ['standings'],
   batch: ['batches'],
   run: ['runs'],
+  plot: ['plots'],
+  planting: ['plantings'],
 }
 
 export type PutFact = <P extends Part>(part: P, id: string, fact: Facts[P][string] | null) => void
@@ -43,6 +46,8 @@ export function foldStory(story: string, lines: readonly LedgerLine[], put: PutF
   else if (type === 'standing') may('standings', told(lines, 'standing-read').at(-1))
   else if (type === 'batch') found = may('batches', batchStory(lines))
   else if (type === 'run') found = may('runs', runStory(lines))
+  else if (type === 'plot') found = may('plots', plotStory(lines))
+  else if (type === 'planting') found = may('plantings', plantingStory(lines))
   if (found || lines.length === 0) return []
   const entryIds = lines.map((line) => line.id)
   return [{ code: 'question-story-without-beginning', params: { kind: lines[0]!.kind }, entryIds, entities: [story] }]

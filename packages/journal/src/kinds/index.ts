@@ -10,6 +10,15 @@ import { entryCorrected, entryWithdrawn } from './amendment.ts'
 import { batchPlanned, cookNoted, stageNoted } from './batch.ts'
 import { cannerRecorded, gaugeTested } from './canner.ts'
 import { cornLotBroughtIn, cornShelled, cornSorted } from './corn-lot.ts'
+import {
+  harvestBroughtIn,
+  neighbourCornRecorded,
+  plantingRecorded,
+  plotRecorded,
+  silkSeen,
+  standCounted,
+  tasselSeen,
+} from './field.ts'
 import { foodPutUp, lotUsed } from './food-lot.ts'
 import { type Frozen, issuesToRefusals, type KindDefinition } from './kind.ts'
 import { kitchenNoted, kitchenOpened } from './kitchen.ts'
@@ -47,6 +56,13 @@ export const KINDS = {
   'role-changed': roleChanged,
   'person-left': personLeft,
   'visibility-set': visibilitySet,
+  'plot-recorded': plotRecorded,
+  'neighbour-corn-recorded': neighbourCornRecorded,
+  'planting-recorded': plantingRecorded,
+  'stand-counted': standCounted,
+  'tassel-seen': tasselSeen,
+  'silk-seen': silkSeen,
+  'harvest-brought-in': harvestBroughtIn,
 } as const
 
 export type Kind = keyof typeof KINDS

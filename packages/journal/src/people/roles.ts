@@ -10,17 +10,28 @@ export type Standing = Role | 'outsider'
 /**
  * reckon: run a calculation. print: set a sheet as PDF. read: what `mayRead` lets through. work: what is done with corn
  * and food. house: the kitchen's habits, pots, canners, gauges. amend: correct or withdraw any line. amend-own: one's
- * own lines. share: who may see a lot. people: invite, change a role, ask somebody to leave.
+ * own lines. share: who may see a lot. see-people: who belongs to the kitchen. people: invite, change a role, let go.
  */
-export const ACTS = ['reckon', 'print', 'read', 'work', 'amend-own', 'house', 'amend', 'share', 'people'] as const
+export const ACTS = [
+  'reckon',
+  'print',
+  'read',
+  'see-people',
+  'work',
+  'amend-own',
+  'house',
+  'amend',
+  'share',
+  'people',
+] as const
 export type Act = (typeof ACTS)[number]
 
 const MAY: { readonly [S in Standing]: readonly Act[] } = {
   keeper: ACTS,
-  minder: ['reckon', 'print', 'read', 'work', 'amend-own', 'house', 'amend'],
-  helper: ['reckon', 'print', 'read', 'work', 'amend-own'],
+  minder: ['reckon', 'print', 'read', 'see-people', 'work', 'amend-own', 'house', 'amend'],
+  helper: ['reckon', 'print', 'read', 'see-people', 'work', 'amend-own'],
   reader: ['reckon', 'print', 'read'],
-  outsider: ['reckon', 'read'],
+  outsider: ['reckon', 'print', 'read'],
 }
 
 export function mayDo(standing: Standing, act: Act): boolean {
@@ -76,6 +87,13 @@ const ACT_OF_KIND: { readonly [K in Kind]: Act } = {
   'role-changed': 'people',
   'person-left': 'people',
   'visibility-set': 'share',
+  'plot-recorded': 'work',
+  'neighbour-corn-recorded': 'work',
+  'planting-recorded': 'work',
+  'stand-counted': 'work',
+  'tassel-seen': 'work',
+  'silk-seen': 'work',
+  'harvest-brought-in': 'work',
 }
 
 /** Null for a kind of a newer program: only the keeper may bring such lines. */

@@ -118,6 +118,8 @@ export async function openBook(store: Pick<ServerStore, 'facts'>, kitchenId: str
         batches: await all('batches'),
         runs: await all('runs'),
         foodLots: await all('foodLots'),
+        plots: await all('plots'),
+        plantings: await all('plantings'),
         entryCount: state?.entryCount ?? 0,
         questions: await book.questions(1_000_000),
         unread: unread.sort((a, b) => compareLines(a.order, b.order)).map(({ told }) => told),
