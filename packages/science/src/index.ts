@@ -59,13 +59,18 @@ export {
   UP_TO_WHOLE,
 } from './reckoned.ts'
 export { SCIENCE_CALCS } from './science-calcs.ts'
+export { germinationRangeFraction, type SeedNeed, type SproutTest, seedReserveCount } from './seed/reserve.ts'
+export { type BetaShape, betaCdfFraction, betaQuantile } from './statistics/beta.ts'
+export { atLeastFraction, betaBinomialAtLeastFraction } from './statistics/binomial.ts'
 export {
-  atLeastFraction,
-  germinationRangeFraction,
-  type SeedNeed,
-  type SproutTest,
-  seedReserveCount,
-} from './seed/reserve.ts'
+  type CountOf,
+  clopperPearson1934,
+  type FractionRange,
+  testSizeForWidthCount,
+  type WidthWanted,
+  wilson1927,
+} from './statistics/intervals.ts'
+export { normalCdfFraction, normalQuantile } from './statistics/normal.ts'
 export {
   boilingTemperatureC,
   type CannerSteam,

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { ValidRangeError } from '../errors.ts'
-import { atLeastFraction, germinationRangeFraction, seedReserveCount } from './reserve.ts'
+import { atLeastFraction } from '../statistics/binomial.ts'
+import { germinationRangeFraction, seedReserveCount } from './reserve.ts'
 
 describe('seed to hold back', () => {
   // The worked example of the house style, and scenario S1's chosen-confidence line (0.92 x 0.80 and 0.85 x 0.80).
