@@ -1,5 +1,4 @@
 /** The HTTP door: parses, calls a package, shows. No formula and no state lives here; the store is handed in. */
-import { CATALOGUE, reckonById } from '@crib/catalogue'
 import type { JournalStore } from '@crib/journal'
 import { CODE_VERSION } from '@crib/science'
 import { createWords } from '@crib/wording'
@@ -8,13 +7,19 @@ import { bodyLimit } from 'hono/body-limit'
 import { compress } from 'hono/compress'
 import { HTTPException } from 'hono/http-exception'
 import { secureHeaders } from 'hono/secure-headers'
+import { calcRoutes } from './calc-routes.ts'
 import { journalRoutes } from './journal-routes.ts'
 import { onlyOurHost } from './only-our-host.ts'
 import { paperRoutes } from './paper-routes.ts'
+import { type GateEnv, gate } from './people/gate.ts'
+import type { People } from './people/people.ts'
+import { peopleRoutes } from './people/people-routes.ts'
 import { webRoutes } from './web-routes.ts'
 
 export interface AppParts {
   readonly store: JournalStore
+  /** Who belongs where, and whether anybody signs in; absent in tests that need nobody. */
+  readonly people?: People
   /** Folder of the built screens; absent in tests that need none. */
   readonly webDist?: string
   /** Host names this server answers to; a foreign name in the Host header is refused (DNS rebinding). Empty: any. */
@@ -23,11 +28,9 @@ export interface AppParts {
 
 const BODY_LIMIT_BYTES = 8 * 1024 * 1024
 
-const HTTP_STATUS = { reckoned: 200, refused: 200, 'bad-input': 400, 'unknown-calc': 404 } as const
-
-export function createApp({ store, webDist, hostNames }: AppParts): Hono {
+export function createApp({ store, people, webDist, hostNames }: AppParts): Hono<GateEnv> {
   const words = createWords()
-  const app = new Hono()
+  const app = new Hono<GateEnv>()
 
   app.use(onlyOurHost(hostNames))
   app.use(
@@ -46,14 +49,12 @@ export function createApp({ store, webDist, hostNames }: AppParts): Hono {
   )
   app.use(compress())
   app.use('/api/*', bodyLimit({ maxSize: BODY_LIMIT_BYTES }))
+  app.use('/api/*', gate(people))
 
   app.get('/api/health', (c) => c.json({ ok: true, codeVersion: CODE_VERSION }))
-  app.get('/api/calculations', (c) => c.json(CATALOGUE.map(({ run: _run, ...listed }) => listed)))
-  app.post('/api/calculations/:id', async (c) => {
-    const reckoning = reckonById(c.req.param('id'), await readJson(c.req.raw), words)
-    return c.json(reckoning, HTTP_STATUS[reckoning.kind])
-  })
-  app.route('/api', journalRoutes(store))
+  app.route('/api/calculations', calcRoutes())
+  app.route('/api', journalRoutes(store, people))
+  if (people) app.route('/api/people', peopleRoutes(people))
   app.route('/api/paper', paperRoutes())
   app.all('/api/*', (c) => c.json({ error: words.say('common:no-such-address', { path: c.req.path }) }, 404))
   if (webDist) app.route('/', webRoutes(webDist))
@@ -65,12 +66,4 @@ export function createApp({ store, webDist, hostNames }: AppParts): Hono {
     return c.json({ error: words.say('common:unexpected') }, 500)
   })
   return app
-}
-
-async function readJson(request: Request): Promise<unknown> {
-  try {
-    return await request.json()
-  } catch {
-    throw new HTTPException(400, { message: createWords().say('common:not-json') })
-  }
 }
