@@ -3,14 +3,13 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { demoKitchen, type JournalStore } from '@crib/journal'
 import { openSqliteStore } from '@crib/journal/sqlite'
-import type { Hono } from 'hono'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { createApp } from './app.ts'
 import { startServer } from './start-server.ts'
 
 let folder: string
 let store: JournalStore
-let app: Hono
+let app: ReturnType<typeof createApp>
 
 beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), 'book-'))

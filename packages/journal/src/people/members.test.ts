@@ -48,11 +48,11 @@ test('[J90] a second opening, and a role for somebody who never joined, give not
 describe('the table of who may do what', () => {
   // docs/people.md, typed from it.
   const TABLE = {
-    keeper: 'reckon print read work amend-own house amend share people',
-    minder: 'reckon print read work amend-own house amend',
-    helper: 'reckon print read work amend-own',
+    keeper: 'reckon print read see-people work amend-own house amend share people',
+    minder: 'reckon print read see-people work amend-own house amend',
+    helper: 'reckon print read see-people work amend-own',
     reader: 'reckon print read',
-    outsider: 'reckon read',
+    outsider: 'reckon print read',
   } as const
   test.each([...ROLES, 'outsider'] as const)('[J90] a %s may do what the page says', (standing) => {
     expect(ACTS.filter((act) => mayDo(standing, act)).join(' ')).toBe(TABLE[standing])

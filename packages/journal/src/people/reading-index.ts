@@ -35,6 +35,8 @@ export interface ReadingIndex {
   personOfDevice(deviceId: string): string | undefined
   /** Who wrote the line. */
   personOfLine(entryId: string): string | undefined
+  /** How far the line is opened now. */
+  widthOfLine(entryId: string): Width | undefined
 }
 
 interface Story {
@@ -137,6 +139,7 @@ export function createReadingIndex(): ReadingIndex {
     },
     personOfDevice: (deviceId) => devices.get(deviceId),
     personOfLine: (entryId) => byId.get(entryId)?.personId,
+    widthOfLine: (entryId) => byId.get(entryId)?.width,
     add(entry) {
       const { id, personId, deviceId, visibility } = entry.envelope
       if (byId.has(id)) return
