@@ -14,6 +14,24 @@ export {
   requiredReadingPsi,
   truePsiAtReading,
 } from './gauge/gauge-correction.ts'
+export {
+  componentProperties,
+  FOOD_COMPONENTS,
+  FOOD_PROPERTY_TEMPERATURE_C,
+  type FoodComponent,
+  type ThermalProperties,
+} from './heat/components.ts'
+export {
+  JAR_GLASS,
+  JAR_GLASS_CONDUCTIVITY_W_PER_M_K,
+  JAR_HEADSPACE,
+  JAR_SIZES,
+  type JarSize,
+  type LowMidHigh,
+  type Material,
+  PACKED_HOMINY_DIFFUSIVITY_M2_PER_S,
+} from './heat/jar-materials.ts'
+export { type Composition, DRAINED_HOMINY, type FoodProperties, foodProperties } from './heat/mixture.ts'
 export { bulkDensityKgPerL, SHELLED_CORN_KG_PER_L, shelledCornKg, shelledCornL } from './kernels/bulk.ts'
 export {
   bushelOfDryMatterLb,

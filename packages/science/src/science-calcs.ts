@@ -3,6 +3,7 @@ import { trappedAirCalc } from './air/trapped-air.calc.ts'
 import { standardAtmosphereCalc } from './atmosphere/standard-atmosphere.calc.ts'
 import type { Calc } from './calc.ts'
 import { gaugeCorrectionCalc } from './gauge/gauge-correction.calc.ts'
+import { foodPropertiesCalc } from './heat/food-properties.calc.ts'
 import { cookedYieldCalc } from './kernels/cooked-yield.calc.ts'
 import { earCornCalc } from './kernels/ear-corn.calc.ts'
 import { kernelMeasureCalc } from './kernels/kernel-measure.calc.ts'
@@ -16,6 +17,7 @@ export const SCIENCE_CALCS: readonly Calc[] = [
   trappedAirCalc,
   gaugeCorrectionCalc,
   lethalityCalc,
+  foodPropertiesCalc,
   kernelMeasureCalc,
   earCornCalc,
   moistureShrinkCalc,

@@ -14,6 +14,8 @@ interface Style {
   /** Digits of the companion: significant, or decimals for a pressure. */
   readonly besideDecimals?: number
   readonly plural?: string
+  /** Most decimals shown; 2 unless a unit's everyday figures are smaller than that. */
+  readonly decimals?: number
 }
 
 const STYLES: Record<Unit, Style> = {
@@ -44,12 +46,24 @@ const STYLES: Record<Unit, Style> = {
   S: { name: 's' },
   H: { name: 'h' },
   Days: { name: 'days' },
+  Years: { name: 'years' },
   C: { name: '°C', beside: 'F', besideDecimals: 0 },
   F: { name: '°F', beside: 'C', besideDecimals: 0 },
   Fraction: { name: '%' },
   Count: { name: '' },
   ClockMin: { name: '' },
   M2: { name: 'm²' },
+  MolPerL: { name: 'mol/L', decimals: 4 },
+  Eq: { name: 'eq', decimals: 3 },
+  EqPerL: { name: 'eq/L', decimals: 4 },
+  EqPerKg: { name: 'eq/kg', decimals: 3 },
+  PH: { name: 'pH' },
+  DeltaC: { name: '°C apart' },
+  DeltaF: { name: '°F apart', beside: 'DeltaC' },
+  WPerMK: { name: 'W/(m K)', decimals: 4 },
+  KgPerM3: { name: 'kg/m³' },
+  KJPerKgK: { name: 'kJ/(kg K)', decimals: 4 },
+  Mm2PerS: { name: 'mm²/s', decimals: 4 },
 }
 
 /** Eighths and thirds that a measuring cup or spoon has. */
@@ -115,7 +129,7 @@ export function formatQuantity({ value, unit }: Quantity, companion: Companion =
 function numberOf({ value, unit }: Quantity): string {
   if (unit === 'ClockMin') return clockWithDay(value)
   if (unit === 'Fraction') return formatNumber(value * 100)
-  return (STYLES[unit].kitchenFractions && kitchenNumber(value)) || formatNumber(value)
+  return (STYLES[unit].kitchenFractions && kitchenNumber(value)) || formatNumber(value, STYLES[unit].decimals)
 }
 
 function formatBeside(value: number, style: Style): string {

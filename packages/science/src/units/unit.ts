@@ -13,10 +13,23 @@ export type Measure =
   | 'count'
   | 'clock'
   | 'area'
+  | 'concentration'
+  | 'equivalents'
+  | 'alkalinity'
+  | 'alkali-on-corn'
+  | 'acidity'
+  | 'temperature-difference'
+  | 'conductivity'
+  | 'density'
+  | 'specific-heat'
+  | 'diffusivity'
 
 interface UnitDefinition {
   readonly measure: Measure
-  /** Size of one unit in the canonical unit of its measure: kg, L, kPa, m, min, fraction, count, minutes after midnight. */
+  /**
+   * Size of one unit in the canonical unit of its measure: kg, L, kPa, m, min, fraction, count, minutes after midnight,
+   * and the one unit named for each property of a material.
+   */
   readonly size: number
   /** Added after scaling, for temperature alone. */
   readonly offset?: number
@@ -57,6 +70,8 @@ export const UNITS = {
   S: { measure: 'duration', size: 1 / 60 },
   H: { measure: 'duration', size: 60 },
   Days: { measure: 'duration', size: 1440 },
+  /** 365.25 days, as the seed-keeping literature counts. */
+  Years: { measure: 'duration', size: 525_960 },
   C: { measure: 'temperature', size: 1, offset: 0 },
   F: { measure: 'temperature', size: 5 / 9, offset: -160 / 9 },
   Fraction: { measure: 'proportion', size: 1 },
@@ -64,6 +79,20 @@ export const UNITS = {
   /** Minutes after the local midnight that begins the day's work; 1500 is one in the morning of the next day. */
   ClockMin: { measure: 'clock', size: 1 },
   M2: { measure: 'area', size: 1 },
+  MolPerL: { measure: 'concentration', size: 1 },
+  /** Moles of strong acid that an alkali neutralises: what is in it, however weak it is. */
+  Eq: { measure: 'equivalents', size: 1 },
+  EqPerL: { measure: 'alkalinity', size: 1 },
+  /** Equivalents on a kilogram of dry corn, or in a kilogram of an alkali. */
+  EqPerKg: { measure: 'alkali-on-corn', size: 1 },
+  PH: { measure: 'acidity', size: 1 },
+  DeltaC: { measure: 'temperature-difference', size: 1 },
+  DeltaF: { measure: 'temperature-difference', size: 5 / 9 },
+  /** Properties of food and glass. */
+  WPerMK: { measure: 'conductivity', size: 1 },
+  KgPerM3: { measure: 'density', size: 1 },
+  KJPerKgK: { measure: 'specific-heat', size: 1 },
+  Mm2PerS: { measure: 'diffusivity', size: 1 },
 } as const satisfies Record<string, UnitDefinition>
 
 export type Unit = keyof typeof UNITS
