@@ -4,7 +4,8 @@
  */
 
 import type { StoredEntry } from './envelope.ts'
-import { type Body, bodyHash, type ChainHead, envelopeHash, malformedField, NO_PREVIOUS_HASH } from './envelope.ts'
+import { type ChainHead, malformedField, NO_PREVIOUS_HASH, sha256Hex } from './envelope.ts'
+import { canonicalJson } from './json.ts'
 
 export type EntryFaultCode =
   | 'malformed'
@@ -46,16 +47,30 @@ export interface KnownHead extends Pick<ChainHead, 'deviceSeq' | 'hash'> {
   readonly deviceId: string
 }
 
+/** SHA-256 of a text's UTF-8 bytes, in hex. Stores on a server hand in the system's own, which is ten times faster. */
+export type Sha256Hex = (text: string) => string
+
 /** A fault of one entry by itself, looking at no other; null when it is whole. */
-export function entryFault(entry: unknown): EntryFault | null {
+export function entryFault(entry: unknown, sha256: Sha256Hex = sha256Hex): EntryFault | null {
+  return examineEntry(entry, sha256).fault
+}
+
+/** What `entryFault` finds, with the canonical text of the body that it had to make for it; null once erased. */
+export function examineEntry(
+  entry: unknown,
+  sha256: Sha256Hex,
+): { readonly fault: EntryFault | null; readonly bodyText: string | null } {
   const field = malformedField(entry)
-  if (field !== null) return { code: 'malformed', entryId: idOf(entry), detail: field }
-  const { envelope, hash, body } = entry as StoredEntry
-  if (!hashHolds(() => envelopeHash(envelope), hash)) return faultOf(entry as StoredEntry, 'altered-envelope', 'hash')
-  if (body && !hashHolds(() => bodyHash(body as Body), envelope.bodyHash)) {
-    return faultOf(entry as StoredEntry, 'altered-body', 'bodyHash')
-  }
-  return null
+  if (field !== null) return { fault: { code: 'malformed', entryId: idOf(entry), detail: field }, bodyText: null }
+  const whole = entry as StoredEntry
+  const { envelope, hash, body } = whole
+  const envelopeText = canonicalOrNull(envelope)
+  if (envelopeText === null || sha256(envelopeText) !== hash)
+    return { fault: faultOf(whole, 'altered-envelope', 'hash'), bodyText: null }
+  if (body === null) return { fault: null, bodyText: null }
+  const bodyText = canonicalOrNull(body.value)
+  const holds = bodyText !== null && sha256(body.salt + bodyText) === envelope.bodyHash
+  return { fault: holds ? null : faultOf(whole, 'altered-body', 'bodyHash'), bodyText }
 }
 
 /** Every fault found in `entries`, whatever their order; entries of several devices and kitchens may be mixed. */
@@ -149,7 +164,7 @@ function linkCheck(): (entry: StoredEntry) => EntryFault | null {
  * Verifies a book of any length in little memory: entries are handed in chain after chain, each in order of its numbers
  * (`compareChain`). `hasErasure` tells an erased body from one that went missing.
  */
-export function createVerifier() {
+export function createVerifier(sha256: Sha256Hex = sha256Hex) {
   const faults: EntryFault[] = []
   let checkedCount = 0
   let erasedCount = 0
@@ -158,7 +173,7 @@ export function createVerifier() {
   return {
     add(entry: StoredEntry, hasErasure: boolean): void {
       checkedCount += 1
-      const fault = entryFault(entry)
+      const fault = entryFault(entry, sha256)
       if (fault) faults.push(fault)
       if (entry.body === null && hasErasure) erasedCount += 1
       if (entry.body === null && !hasErasure) faults.push(faultOf(entry, 'body-missing', 'no erasure told'))
@@ -190,11 +205,12 @@ function headFaults(chain: readonly StoredEntry[], head: KnownHead): EntryFault[
   return [{ code: 'missing-after', entryId: '', deviceId: head.deviceId, deviceSeq: lastSeq, detail }]
 }
 
-function hashHolds(compute: () => string, expected: string): boolean {
+/** Null for a value with no canonical form: it cannot be what was hashed. */
+function canonicalOrNull(value: unknown): string | null {
   try {
-    return compute() === expected
+    return canonicalJson(value)
   } catch {
-    return false // a value with no canonical form cannot be what was hashed
+    return null
   }
 }
 

@@ -120,8 +120,9 @@ const WRITTEN_BEFORE_TOLERANCE_MS = 10 * 60_000
 
 function lineQuestions(line: LedgerLine, entity: string): Question[] {
   const questions: Question[] = []
-  const aheadMs = Date.parse(line.instant) - Date.parse(line.writtenAt)
-  if (aheadMs > WRITTEN_BEFORE_TOLERANCE_MS) {
+  // Both are UTC to the millisecond, so their texts compare as their times do; most lines were written afterwards.
+  const ahead = line.instant > line.writtenAt
+  if (ahead && Date.parse(line.instant) - Date.parse(line.writtenAt) > WRITTEN_BEFORE_TOLERANCE_MS) {
     const params = { kind: line.kind, happenedAt: line.instant, writtenAt: line.writtenAt }
     questions.push({ code: 'question-happened-after-written', params, entryIds: [line.id], entities: [entity] })
   }

@@ -1,9 +1,8 @@
 /** Whether an arriving entry may be kept: the one decision all stores share. */
 
-import type { EntryFault } from '../chain.ts'
-import { entryFault, faultOf, missingNumbers } from '../chain.ts'
-import { NO_PREVIOUS_HASH, type StoredEntry } from '../envelope.ts'
-import { canonicalJson } from '../json.ts'
+import type { EntryFault, Sha256Hex } from '../chain.ts'
+import { examineEntry, faultOf, missingNumbers } from '../chain.ts'
+import { NO_PREVIOUS_HASH, type StoredEntry, sha256Hex } from '../envelope.ts'
 import type { EntryOutcome } from '../store.ts'
 
 /** Longest body kept, as canonical JSON. Photos will have a store of their own. */
@@ -19,14 +18,19 @@ export interface Surroundings {
   readonly head: { readonly deviceSeq: number; readonly hash: string } | null
 }
 
-/** A fault of the entry by itself; the store need not look anything up for it. */
-export function aloneFault(entry: unknown): EntryFault | null {
-  const fault = entryFault(entry)
-  if (fault) return fault
-  const whole = entry as StoredEntry
-  if (whole.body === null) return null
-  const length = canonicalJson(whole.body.value).length
-  return length <= MOST_BODY_CHARACTERS ? null : faultOf(whole, 'too-large', `${length} of ${MOST_BODY_CHARACTERS}`)
+/** An entry with what only it can be refused for, and the text its body is kept as. */
+export interface Examined {
+  readonly fault: EntryFault | null
+  /** Canonical JSON; null once erased. */
+  readonly bodyText: string | null
+}
+
+/** Looks at the entry by itself; the store need not look anything up for it. */
+export function examine(entry: unknown, sha256: Sha256Hex = sha256Hex): Examined {
+  const examined = examineEntry(entry, sha256)
+  const length = examined.bodyText?.length ?? 0
+  if (examined.fault || length <= MOST_BODY_CHARACTERS) return examined
+  return { ...examined, fault: faultOf(entry as StoredEntry, 'too-large', `${length} of ${MOST_BODY_CHARACTERS}`) }
 }
 
 /** The outcome for an entry that is whole by itself. Accepted ones continue their chain exactly. */

@@ -3,7 +3,7 @@ import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
 import { type ChainReport, type EntryFault, verifyChain } from '../chain.ts'
 import type { Body, Envelope, StoredEntry } from '../envelope.ts'
 import type { AppendOutcome, EntryOutcome, JournalStore, KitchenSummary } from '../store.ts'
-import { admit, aloneFault, inChainOrder, pageLimit, refusedAlone } from './admit.ts'
+import { admit, examine, inChainOrder, pageLimit, refusedAlone } from './admit.ts'
 
 interface EntryRow {
   /** Given by the store, 1 and up. Counted here: not every browser indexes a number it made itself. */
@@ -75,7 +75,7 @@ async function append(db: IDBPDatabase<Schema>, entries: readonly StoredEntry[])
   let arrival = (await kept.openKeyCursor(null, 'prev'))?.primaryKey ?? 0
   // Only database requests are awaited inside: anything else would let the transaction end early.
   for (const { entry: given, index } of inChainOrder(entries)) {
-    const alone = aloneFault(given)
+    const { fault: alone } = examine(given)
     if (alone) {
       results[index] = refusedAlone(alone)
       continue

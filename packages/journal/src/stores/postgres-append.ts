@@ -1,12 +1,11 @@
 /** Lines of one kitchen into PostgreSQL: in one round trip where each continues a chain already seen, else in a transaction. */
 import type { Pool, PoolClient } from 'pg'
 import { chainKey } from '../chain.ts'
-import type { StoredEntry } from '../envelope.ts'
 import type { EntryOutcome } from '../store.ts'
 import { admit } from './admit.ts'
 import { continues, type createHeads, NOTHING_YET, type SeenHead } from './heads.ts'
 import { inTransaction, isTaken } from './postgres-pool.ts'
-import { bodyText, ENTRY_COLUMNS, entryValues, storyOf } from './rows.ts'
+import { ENTRY_COLUMNS, entryValues, type KeepableEntry, storyOf } from './rows.ts'
 
 type Heads = ReturnType<typeof createHeads>
 
@@ -14,12 +13,12 @@ export async function appendToKitchen(
   pool: Pool,
   heads: Heads,
   kitchenId: string,
-  entries: readonly StoredEntry[],
+  entries: readonly KeepableEntry[],
 ): Promise<readonly EntryOutcome[]> {
   const outcomes =
     (await inOneRoundTrip(pool, heads, kitchenId, entries)) ??
     (await inTransaction(pool, (client) => judged(client, kitchenId, entries)))
-  for (const [i, entry] of entries.entries()) if (outcomes[i]!.outcome !== 'refused') heads.saw(entry)
+  for (const [i, { entry }] of entries.entries()) if (outcomes[i]!.outcome !== 'refused') heads.saw(entry)
   return outcomes
 }
 
@@ -28,10 +27,10 @@ async function inOneRoundTrip(
   pool: Pool,
   heads: Heads,
   kitchenId: string,
-  entries: readonly StoredEntry[],
+  entries: readonly KeepableEntry[],
 ): Promise<readonly EntryOutcome[] | null> {
   const now = new Map<string, SeenHead>()
-  for (const entry of entries) {
+  for (const { entry } of entries) {
     const key = chainKey(entry.envelope)
     if (!continues(entry, now.get(key) ?? heads.of(entry))) return null
     now.set(key, { deviceSeq: entry.envelope.deviceSeq, hash: entry.hash })
@@ -42,23 +41,23 @@ async function inOneRoundTrip(
     if (isTaken(cause)) return null
     throw cause
   }
-  return entries.map(({ envelope }) => ({ id: envelope.id, outcome: 'accepted' as const }))
+  return entries.map(({ entry: { envelope } }) => ({ id: envelope.id, outcome: 'accepted' as const }))
 }
 
 /** Each line looked at beside what is kept, under the lock of the kitchen's row. */
 async function judged(
   client: PoolClient,
   kitchenId: string,
-  entries: readonly StoredEntry[],
+  entries: readonly KeepableEntry[],
 ): Promise<readonly EntryOutcome[]> {
   await client.query(
     `insert into kitchen (kitchen_id, last_arrival, entry_count) values ($1, 0, 0)
       on conflict (kitchen_id) do update set last_arrival = kitchen.last_arrival`,
     [kitchenId],
   )
-  const ids = entries.map(({ envelope }) => envelope.id)
-  const devices = entries.map(({ envelope }) => envelope.deviceId)
-  const seqs = entries.map(({ envelope }) => envelope.deviceSeq)
+  const ids = entries.map(({ entry: { envelope } }) => envelope.id)
+  const devices = entries.map(({ entry: { envelope } }) => envelope.deviceId)
+  const seqs = entries.map(({ entry: { envelope } }) => envelope.deviceSeq)
   const array = (text: string, values: readonly unknown[]) =>
     client.query({ text, values: [...values], rowMode: 'array' }).then(({ rows }) => rows as unknown[][])
   const sameIds = new Map(
@@ -86,8 +85,9 @@ async function judged(
       )) as [string, number, string][]
     ).map(([device, deviceSeq, hash]) => [device, { deviceSeq, hash }]),
   )
-  const accepted: StoredEntry[] = []
-  const outcomes = entries.map((entry) => {
+  const accepted: KeepableEntry[] = []
+  const outcomes = entries.map((keepable) => {
+    const { entry } = keepable
     const { id, deviceId, deviceSeq } = entry.envelope
     const outcome = admit(entry, {
       sameIdHash: sameIds.get(id) ?? null,
@@ -95,7 +95,7 @@ async function judged(
       head: heads.get(deviceId) ?? NOTHING_YET,
     })
     if (outcome.outcome === 'accepted') {
-      accepted.push(entry)
+      accepted.push(keepable)
       sameIds.set(id, entry.hash)
       places.set(`${deviceId} ${deviceSeq}`, id)
       heads.set(deviceId, { deviceSeq, hash: entry.hash })
@@ -129,11 +129,11 @@ const INSERT = `with given as (
     select $1, base + n, 'arrived' from given, counted where value is null)
   insert into story (kitchen_id, story, arrival) select $1, story, base + n from given, counted`
 
-function insertion(kitchenId: string, entries: readonly StoredEntry[]) {
+function insertion(kitchenId: string, entries: readonly KeepableEntry[]) {
   const columns: unknown[][] = GIVEN.map(() => [])
-  for (const entry of entries) {
+  for (const { entry, bodyText } of entries) {
     const values = entryValues(entry).filter((_, i) => ENTRY_COLUMNS[i] !== 'kitchen_id')
-    const row = [...values, entry.body?.salt ?? null, bodyText(entry), storyOf(entry)]
+    const row = [...values, entry.body?.salt ?? null, bodyText, storyOf(entry)]
     for (const [i, value] of row.entries()) columns[i]!.push(value)
   }
   return { name: 'keep-lines', text: INSERT, values: [kitchenId, entries.length, ...columns] }

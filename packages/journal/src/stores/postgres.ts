@@ -8,7 +8,7 @@ import { createVerifier } from '../chain.ts'
 import type { StoredEntry } from '../envelope.ts'
 import type { ServerStore } from '../server-store.ts'
 import type { EntryOutcome } from '../store.ts'
-import { aloneFault, inChainOrder, pageLimit, refusedAlone } from './admit.ts'
+import { examine, inChainOrder, pageLimit, refusedAlone } from './admit.ts'
 import { createHeads } from './heads.ts'
 import { appendToKitchen } from './postgres-append.ts'
 import { erasePostgres } from './postgres-erase.ts'
@@ -23,7 +23,7 @@ import {
   postgresTrouble,
 } from './postgres-pool.ts'
 import { migratePostgres } from './postgres-schema.ts'
-import { entryOf, READ_COLUMNS, type ReadRow } from './rows.ts'
+import { entryOf, type KeepableEntry, READ_COLUMNS, type ReadRow, systemSha256 } from './rows.ts'
 import { type RowsChange, type SqlEngine, type SqlValue, sqlFacts } from './sql-facts.ts'
 import { StoreTrouble } from './trouble.ts'
 
@@ -72,20 +72,20 @@ export async function openPostgresStore(url: string, options: PostgresOptions = 
     facts: sqlFacts(engineOf(pool, rows, tried)),
     async append(given) {
       const results: EntryOutcome[] = []
-      const byKitchen = new Map<string, { entry: StoredEntry; index: number }[]>()
+      const byKitchen = new Map<string, (KeepableEntry & { readonly index: number })[]>()
       for (const { entry, index } of inChainOrder(given)) {
-        const alone = aloneFault(entry)
-        if (alone) results[index] = refusedAlone(alone)
-        else {
-          const { kitchenId } = (entry as StoredEntry).envelope
-          byKitchen.set(kitchenId, [...(byKitchen.get(kitchenId) ?? []), { entry: entry as StoredEntry, index }])
+        const { fault, bodyText } = examine(entry, systemSha256)
+        if (fault) {
+          results[index] = refusedAlone(fault)
+          continue
         }
+        const { kitchenId } = (entry as StoredEntry).envelope
+        const items = byKitchen.get(kitchenId) ?? []
+        byKitchen.set(kitchenId, items)
+        items.push({ entry: entry as StoredEntry, bodyText, index })
       }
       for (const [kitchenId, items] of byKitchen) {
-        const outcomes = await keep(
-          kitchenId,
-          items.map(({ entry }) => entry),
-        )
+        const outcomes = await keep(kitchenId, items)
         for (const [i, { index }] of items.entries()) results[index] = outcomes[i]!
       }
       return { results }
@@ -123,7 +123,7 @@ export async function openPostgresStore(url: string, options: PostgresOptions = 
     erase: (entryId, kitchenId) =>
       tried(() => inTransaction(pool, (client) => erasePostgres(client, entryId, kitchenId))),
     async verify() {
-      const verifier = createVerifier()
+      const verifier = createVerifier(systemSha256)
       try {
         for (let place: readonly SqlValue[] = ['', '', 0]; ; ) {
           const found = await rows<ReadRow>(
@@ -175,7 +175,7 @@ async function migrateOnce(pool: Pool, where: string): Promise<void> {
   }
 }
 
-type Keep = (kitchenId: string, entries: readonly StoredEntry[]) => Promise<readonly EntryOutcome[]>
+type Keep = (kitchenId: string, entries: readonly KeepableEntry[]) => Promise<readonly EntryOutcome[]>
 
 /**
  * Lines that arrive for a kitchen while its row is being written wait and are written together: they would only wait
@@ -183,7 +183,7 @@ type Keep = (kitchenId: string, entries: readonly StoredEntry[]) => Promise<read
  */
 function inBatches(keep: Keep): Keep {
   interface Waiting {
-    readonly entries: readonly StoredEntry[]
+    readonly entries: readonly KeepableEntry[]
     done(outcomes: readonly EntryOutcome[]): void
     failed(cause: unknown): void
   }

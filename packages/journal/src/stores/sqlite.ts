@@ -7,9 +7,18 @@ import type { ChainHead, StoredEntry } from '../envelope.ts'
 import type { ServerStore } from '../server-store.ts'
 import type { AppendOutcome, EntryOutcome, KitchenSummary, ReadPage, ReadQuery } from '../store.ts'
 import { amendedStory } from '../tables/amended.ts'
-import { admit, aloneFault, inChainOrder, pageLimit, refusedAlone } from './admit.ts'
+import { admit, examine, inChainOrder, pageLimit, refusedAlone } from './admit.ts'
 import { continues, createHeads, NOTHING_YET, type SeenHead } from './heads.ts'
-import { bodyText, ENTRY_COLUMNS, entryOf, entryValues, READ_COLUMNS, type ReadRow, storyOf } from './rows.ts'
+import {
+  ENTRY_COLUMNS,
+  entryOf,
+  entryValues,
+  type KeepableEntry,
+  READ_COLUMNS,
+  type ReadRow,
+  storyOf,
+  systemSha256,
+} from './rows.ts'
 import { type RowsChange, type SqlEngine, type SqlValue, sqlFacts } from './sql-facts.ts'
 import { type DatabaseOptions, isConstraint, type OpenedDatabase, openDatabase } from './sqlite-driver.ts'
 import { MIGRATIONS } from './sqlite-migrations.ts'
@@ -107,16 +116,16 @@ function append(
   given: readonly StoredEntry[],
 ): AppendOutcome {
   const results: EntryOutcome[] = []
-  const whole: { entry: StoredEntry; index: number }[] = []
+  const whole: (KeepableEntry & { readonly index: number })[] = []
   for (const { entry, index } of inChainOrder(given)) {
-    const alone = aloneFault(entry)
-    if (alone) results[index] = refusedAlone(alone)
-    else whole.push({ entry: entry as StoredEntry, index })
+    const { fault, bodyText } = examine(entry, systemSha256)
+    if (fault) results[index] = refusedAlone(fault)
+    else whole.push({ entry: entry as StoredEntry, bodyText, index })
   }
   if (whole.length === 0) return { results }
   const now = new Map<string, SeenHead>() // heads as this transaction leaves them
   db.transaction(() => {
-    for (const { entry, index } of whole) results[index] = keep(db, entry, now, heads.of(entry))
+    for (const { index, ...each } of whole) results[index] = keep(db, each, now, heads.of(each.entry))
   })
   for (const { entry, index } of whole) if (results[index]!.outcome === 'accepted') heads.saw(entry)
   return { results }
@@ -124,14 +133,15 @@ function append(
 
 function keep(
   db: OpenedDatabase,
-  entry: StoredEntry,
+  keepable: KeepableEntry,
   now: Map<string, SeenHead>,
   seen: SeenHead | undefined,
 ): EntryOutcome {
+  const { entry } = keepable
   const { id, kitchenId, deviceId, deviceSeq } = entry.envelope
   const key = `${kitchenId} ${deviceId}`
   const last = now.get(key) ?? seen
-  if (continues(entry, last) && insert(db, entry)) {
+  if (continues(entry, last) && insert(db, keepable)) {
     now.set(key, { deviceSeq, hash: entry.hash })
     return { id, outcome: 'accepted' }
   }
@@ -147,15 +157,15 @@ function keep(
     head: head(db, kitchenId, deviceId) ?? NOTHING_YET,
   })
   if (outcome.outcome !== 'accepted') return outcome
-  insertSure(db, entry)
+  insertSure(db, keepable)
   now.set(key, { deviceSeq, hash: entry.hash })
   return outcome
 }
 
 /** False when the place or the id is taken. */
-function insert(db: OpenedDatabase, entry: StoredEntry): boolean {
+function insert(db: OpenedDatabase, keepable: KeepableEntry): boolean {
   try {
-    insertSure(db, entry)
+    insertSure(db, keepable)
     return true
   } catch (cause) {
     if (isConstraint(cause)) return false
@@ -163,9 +173,8 @@ function insert(db: OpenedDatabase, entry: StoredEntry): boolean {
   }
 }
 
-function insertSure(db: OpenedDatabase, entry: StoredEntry): void {
+function insertSure(db: OpenedDatabase, { entry, bodyText: value }: KeepableEntry): void {
   const arrival = db.run(INSERT_ENTRY, entryValues(entry))
-  const value = bodyText(entry)
   if (value === null) db.run(`insert into erasure (arrival, how) values (?, 'arrived')`, [arrival])
   else db.run('insert into body (arrival, salt, value) values (?, ?, ?)', [arrival, entry.body!.salt, value])
   db.run('insert into story (kitchen_id, story, arrival) values (?, ?, ?)', [
@@ -255,7 +264,7 @@ function forgetFacts(db: OpenedDatabase, kitchenId: string, story: string, entry
 const VERIFY_AT_ONCE = 2000
 
 function verify(db: OpenedDatabase) {
-  const verifier = createVerifier()
+  const verifier = createVerifier(systemSha256)
   try {
     let place: readonly SqlValue[] = ['', '', 0]
     for (;;) {
