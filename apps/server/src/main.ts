@@ -23,6 +23,10 @@ const { values } = parseArgs({
   options: {
     port: { type: 'string', default: '4747' },
     host: { type: 'string', default: '127.0.0.1' },
+    // Behind a proxy that ends TLS: everybody signs in.
+    hosted: { type: 'boolean', default: false },
+    // One more link that makes whoever opens it a keeper.
+    invite: { type: 'boolean', default: false },
     book: { type: 'string', default: process.env.KETTLE_BOOK ?? join(homedir(), '.kettle-and-crib', 'book.sqlite') },
   },
 })
@@ -33,17 +37,43 @@ if (!Number.isInteger(port) || port < 0 || port > 65_535) {
   process.exit(2)
 }
 
-mkdirSync(dirname(values.book), { recursive: true })
-const isNew = !existsSync(values.book)
+const isFile = !/^postgres(ql)?:\/\//.test(values.book)
+if (isFile) mkdirSync(dirname(values.book), { recursive: true })
+const isNew = isFile && !existsSync(values.book)
 const webDist = fileURLToPath(new URL('../../web/dist', import.meta.url))
 const { startServer } = await import('./start-server.ts')
-const server = await startServer({ port, host: values.host, bookFile: values.book, webDist })
+const server = await startServer({
+  port,
+  host: values.host,
+  bookFile: values.book,
+  webDist,
+  hosted: values.hosted,
+})
 
 console.log(words.say('terminal:open-at', { url: server.url }))
-console.log(words.say(isNew ? 'terminal:book-new' : 'terminal:book-old', { file: values.book }))
+console.log(
+  words.say(isNew ? 'terminal:book-new' : 'terminal:book-old', {
+    file: isFile ? values.book : withoutPassword(values.book),
+  }),
+)
 console.log(words.say('terminal:demo-offer', { url: `${server.url}?look=demo` }))
-if (values.host !== '127.0.0.1') console.log(words.say('terminal:open-to-network', { host: values.host }))
+if (server.reach !== 'home') {
+  console.log(words.say('shell:people-open-to-network', { host: values.host }))
+  if (values.invite || !(await server.hasPeople())) {
+    const link = await server.inviteKeeper()
+    const { qrText } = await import('./people/qr-text.ts')
+    console.log(words.say('shell:people-first-invitation', { link }))
+    console.log(qrText(link))
+  }
+}
 
 for (const signal of ['SIGINT', 'SIGTERM'] as const) {
   process.once(signal, () => void server.close().then(() => process.exit(0)))
+}
+
+/** An address of PostgreSQL as it may be shown. */
+function withoutPassword(address: string): string {
+  const shown = new URL(address)
+  shown.password = ''
+  return shown.toString()
 }

@@ -1,18 +1,31 @@
 import { createServer } from 'node:net'
+import { networkInterfaces } from 'node:os'
+import type { ServerStore } from '@crib/journal/open'
+import { openSecretTables, secretsBeside } from '@crib/journal/secrets'
 import { openSqliteStore } from '@crib/journal/sqlite'
 import { serve } from '@hono/node-server'
 import { createApp } from './app.ts'
+import { createPeople, type Reach } from './people/people.ts'
 
 export interface ServerOptions {
   /** 0 picks any free port. */
   readonly port: number
   readonly host?: string
+  /** A file, or an address of PostgreSQL. */
   readonly bookFile: string
   readonly webDist?: string
+  /** Behind a proxy that ends TLS: everybody signs in, whatever the address. */
+  readonly hosted?: boolean
 }
 
 export interface RunningServer {
   readonly url: string
+  /** home: nobody signs in. */
+  readonly reach: Reach
+  /** True while somebody could sign in. */
+  hasPeople(): Promise<boolean>
+  /** A link that makes whoever opens it keeper of every kitchen here; for whoever sits at the machine. */
+  inviteKeeper(): Promise<string>
   close(): Promise<void>
 }
 
@@ -21,21 +34,56 @@ const LOOPBACK_NAMES = ['localhost', '127.0.0.1', '[::1]']
 const PORTS_TRIED = 20
 
 /** Opens the book and answers on the first free port from `port` on. */
-export async function startServer({ port, host = LOOPBACK, bookFile, webDist }: ServerOptions): Promise<RunningServer> {
+export async function startServer(options: ServerOptions): Promise<RunningServer> {
+  const { port, host = LOOPBACK, bookFile, webDist, hosted = false } = options
   const freePort = await firstFreePort(port, host)
-  const store = await openSqliteStore(bookFile)
-  const app = createApp({ store, ...(webDist && { webDist }), hostNames: host === LOOPBACK ? LOOPBACK_NAMES : [] })
+  const [store, tables] = await Promise.all([openBookStore(bookFile), openSecretTables(secretsBeside(bookFile))])
+  const reach: Reach = hosted ? 'hosted' : host === LOOPBACK ? 'home' : 'network'
+  const people = createPeople({ reach, store, tables })
+  const app = createApp({
+    store,
+    people,
+    ...(webDist && { webDist }),
+    hostNames: reach === 'home' ? LOOPBACK_NAMES : [],
+  })
   return new Promise((resolve) => {
     const server = serve({ fetch: app.fetch, port: freePort, hostname: host }, (address) => {
+      const url = `http://${nameOf(host)}:${address.port}/`
       resolve({
-        url: `http://${host === LOOPBACK ? 'localhost' : host}:${address.port}/`,
+        url,
+        reach,
+        hasPeople: async () => (await people.accounts.count()) > 0,
+        inviteKeeper: async () => {
+          const { secret } = await people.invitations.make({ kitchenId: null, role: 'keeper' }, KEEPER_HOURS)
+          // Behind the hash: browsers never send it, so no log has it.
+          return `${url}join#${secret}`
+        },
         close: async () => {
           await new Promise((closed) => server.close(closed))
           await store.close()
+          await tables.close()
         },
       })
     })
   })
+}
+
+/** How long the first invitation is good. [h] */
+const KEEPER_HOURS = 24
+
+async function openBookStore(where: string): Promise<ServerStore> {
+  // A book in a file starts without the PostgreSQL driver.
+  if (!/^postgres(ql)?:\/\//.test(where)) return openSqliteStore(where)
+  const { openStore } = await import('@crib/journal/open')
+  return openStore(where)
+}
+
+/** Under which name another device reaches this one. */
+function nameOf(host: string): string {
+  if (host === LOOPBACK) return 'localhost'
+  if (host !== '0.0.0.0' && host !== '::') return host.includes(':') ? `[${host}]` : host
+  const own = Object.values(networkInterfaces()).flatMap((each) => each ?? [])
+  return own.find(({ family, internal }) => family === 'IPv4' && !internal)?.address ?? 'localhost'
 }
 
 async function firstFreePort(port: number, host: string): Promise<number> {

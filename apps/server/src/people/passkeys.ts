@@ -1,14 +1,10 @@
 /** Passkeys (WebAuthn): only where the page is a secure context. The library checks signatures; here lie keys and challenges. */
 import type { SecretTables } from '@crib/journal/secrets'
-import {
-  type AuthenticationResponseJSON,
-  generateAuthenticationOptions,
-  generateRegistrationOptions,
-  type PublicKeyCredentialCreationOptionsJSON,
-  type PublicKeyCredentialRequestOptionsJSON,
-  type RegistrationResponseJSON,
-  verifyAuthenticationResponse,
-  verifyRegistrationResponse,
+import type {
+  AuthenticationResponseJSON,
+  PublicKeyCredentialCreationOptionsJSON,
+  PublicKeyCredentialRequestOptionsJSON,
+  RegistrationResponseJSON,
 } from '@simplewebauthn/server'
 import type { Account } from './accounts.ts'
 
@@ -38,6 +34,8 @@ export interface Passkeys {
 
 const CHALLENGE_MS = 5 * 60_000
 const RP_NAME = 'Kettle & Crib'
+/** Loaded at first use: nobody needs it at home. */
+const webauthn = () => import('@simplewebauthn/server')
 const NOBODY_YET = 'nobody yet'
 
 export function createPasskeys(tables: SecretTables, now: () => number, newId: () => string): Passkeys {
@@ -65,7 +63,7 @@ export function createPasskeys(tables: SecretTables, now: () => number, newId: (
       const kept = await tables.rows<[string]>('select credential_id from person_passkey where person_id = $1', [
         personId,
       ])
-      const options = await generateRegistrationOptions({
+      const options = await (await webauthn()).generateRegistrationOptions({
         rpName: RP_NAME,
         rpID: hostOf(origin),
         userName: name,
@@ -79,13 +77,15 @@ export function createPasskeys(tables: SecretTables, now: () => number, newId: (
     async keep({ personId }, origin, { challengeId, response }) {
       const expectedChallenge = await takeChallenge(challengeId, personId)
       if (expectedChallenge === null) return false
-      const checked = await verifyRegistrationResponse({
-        response,
-        expectedChallenge,
-        expectedOrigin: origin,
-        expectedRPID: hostOf(origin),
-        requireUserVerification: false,
-      }).catch(() => null)
+      const checked = await (await webauthn())
+        .verifyRegistrationResponse({
+          response,
+          expectedChallenge,
+          expectedOrigin: origin,
+          expectedRPID: hostOf(origin),
+          requireUserVerification: false,
+        })
+        .catch(() => null)
       if (!checked?.verified) return false
       const { id, publicKey, counter, transports = [] } = checked.registrationInfo.credential
       const rows = await tables.rows(
@@ -96,7 +96,10 @@ export function createPasskeys(tables: SecretTables, now: () => number, newId: (
       return rows.length > 0
     },
     async ask(origin) {
-      const options = await generateAuthenticationOptions({ rpID: hostOf(origin), userVerification: 'preferred' })
+      const options = await (await webauthn()).generateAuthenticationOptions({
+        rpID: hostOf(origin),
+        userVerification: 'preferred',
+      })
       return { challengeId: await keepChallenge(options.challenge, NOBODY_YET), options }
     },
     async enter(origin, { challengeId, response }) {
@@ -107,14 +110,16 @@ export function createPasskeys(tables: SecretTables, now: () => number, newId: (
       )
       if (expectedChallenge === null || !row) return null
       const [personId, publicKey, counter] = row
-      const checked = await verifyAuthenticationResponse({
-        response,
-        expectedChallenge,
-        expectedOrigin: origin,
-        expectedRPID: hostOf(origin),
-        credential: { id: response.id, publicKey: new Uint8Array(Buffer.from(publicKey, 'base64url')), counter },
-        requireUserVerification: false,
-      }).catch(() => null)
+      const checked = await (await webauthn())
+        .verifyAuthenticationResponse({
+          response,
+          expectedChallenge,
+          expectedOrigin: origin,
+          expectedRPID: hostOf(origin),
+          credential: { id: response.id, publicKey: new Uint8Array(Buffer.from(publicKey, 'base64url')), counter },
+          requireUserVerification: false,
+        })
+        .catch(() => null)
       if (!checked?.verified) return null
       await tables.rows('update person_passkey set counter = $1 where credential_id = $2', [
         checked.authenticationInfo.newCounter,

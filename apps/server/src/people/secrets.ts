@@ -1,6 +1,5 @@
 /** Making and checking secrets. A secret itself is never kept: only a hash of it. */
 import { createHash, randomBytes } from 'node:crypto'
-import { hash, verify } from '@node-rs/argon2'
 
 /** 32 random bytes, as they go into a link or a cookie. */
 export function newSecret(): string {
@@ -15,7 +14,11 @@ export function hashOfSecret(secret: string): string {
 /** 19 MiB, two passes, one lane: the first row of the OWASP password storage sheet (from memory, not re-read). */
 const ARGON2ID = { algorithm: 2, memoryCost: 19_456, timeCost: 2, parallelism: 1, outputLen: 32 } as const
 
-export function hashOfPassphrase(passphrase: string): Promise<string> {
+/** Loaded at first use: nobody needs it at home. */
+const argon2 = () => import('@node-rs/argon2')
+
+export async function hashOfPassphrase(passphrase: string): Promise<string> {
+  const { hash } = await argon2()
   return hash(passphrase.normalize('NFKC'), ARGON2ID)
 }
 
@@ -24,6 +27,7 @@ let nobody: Promise<string> | null = null
 /** Takes as long for a name nobody has (`kept` null) as for a wrong passphrase. */
 export async function isPassphrase(kept: string | null, passphrase: string): Promise<boolean> {
   nobody ??= hashOfPassphrase(newSecret())
+  const { verify } = await argon2()
   const fits = await verify(kept ?? (await nobody), passphrase.normalize('NFKC'))
   return kept !== null && fits
 }

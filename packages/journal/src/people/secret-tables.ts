@@ -4,8 +4,6 @@
  * with it. Leaves out what the rows mean (apps/server/src/people).
  */
 import { dirname, join } from 'node:path'
-import { isAddress } from '../stores/open.ts'
-import { inTransaction, openPool, postgresTrouble } from '../stores/postgres-pool.ts'
 import { openDatabase } from '../stores/sqlite-driver.ts'
 import { StoreTrouble } from '../stores/trouble.ts'
 
@@ -41,6 +39,10 @@ const STEPS: readonly (readonly string[])[] = [
   ],
 ]
 
+function isAddress(where: string): boolean {
+  return /^postgres(ql)?:\/\//.test(where)
+}
+
 /** Where the secrets of this book lie. */
 export function secretsBeside(where: string): string {
   if (isAddress(where) || where === ':memory:') return where
@@ -53,7 +55,7 @@ export function secretsBeside(where: string): string {
  * @throws {StoreTrouble} when they cannot be opened or were made by a newer version.
  */
 export async function openSecretTables(where: string): Promise<SecretTables> {
-  const tables = isAddress(where) ? inPostgres(where) : inSqlite(where)
+  const tables = isAddress(where) ? await inPostgres(where) : inSqlite(where)
   try {
     await bringForward(tables, where)
   } catch (cause) {
@@ -103,7 +105,9 @@ function inSqlite(file: string): SteppedTables {
   }
 }
 
-function inPostgres(url: string): SteppedTables {
+async function inPostgres(url: string): Promise<SteppedTables> {
+  // Only where it is used: a book in a file starts without it.
+  const { inTransaction, openPool, postgresTrouble } = await import('../stores/postgres-pool.ts')
   const pool = openPool(url, { poolSize: 4 }, () => {})
   const named = async <T>(work: () => Promise<T>): Promise<T> => {
     try {
