@@ -24,6 +24,42 @@ test('[J21] any order and any splitting of one set of entries, with some handed 
   )
 })
 
+/** Few by default; INTERLEAVINGS=100000 on demand. */
+const INTERLEAVINGS = Number(process.env.INTERLEAVINGS ?? 400)
+
+test(`[J21] three devices whose clocks are days apart, merged in any order: the same facts, ${INTERLEAVINGS} times`, {
+  timeout: 60_000 + INTERLEAVINGS * 20,
+}, () => {
+  const skew = fc.integer({ min: -9, max: 9 })
+  fc.assert(
+    fc.property(
+      fc.array(step, { maxLength: 25 }),
+      fc.tuple(skew, skew, skew),
+      fc.infiniteStream(fc.nat()),
+      (steps, skewDays, numbers) => {
+        const next = (below: number): number => (numbers.next().value as number) % below
+        const { entries } = play(steps, true, skewDays)
+        const expected = JSON.stringify(foldFacts(entries))
+        // Each book begins with the lines of its own device and takes in, a few at a time, what another one holds.
+        const deviceIds = [...new Set(entries.map(({ envelope }) => envelope.deviceId))]
+        const books = deviceIds.map((id) => {
+          const own = entries.filter(({ envelope }) => envelope.deviceId === id)
+          return { held: new Set(own), facts: foldFacts(own) }
+        })
+        for (let meetings = 0; books.some(({ held }) => held.size < entries.length); meetings += 1) {
+          const taker = books[meetings % books.length]!
+          const giver = books[next(books.length)]!
+          const given = [...giver.held].sort(() => next(3) - 1).slice(0, 1 + next(12) + meetings)
+          for (const entry of given) taker.held.add(entry)
+          taker.facts = applyEntries(taker.facts, given) // some of them for the second time
+        }
+        for (const { facts } of books) expect(JSON.stringify(facts)).toBe(expected)
+      },
+    ),
+    { numRuns: INTERLEAVINGS },
+  )
+})
+
 test('[J24] corn brought in is corn gone and corn left, to the gram', () => {
   fc.assert(
     fc.property(fc.array(step, { maxLength: 60 }), (steps) => {

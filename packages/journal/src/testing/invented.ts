@@ -40,7 +40,7 @@ export interface TestKitchen {
   readonly clock: HandClock
   readonly random: Randomness
   /** Another device of the same kitchen, with a chain of its own. */
-  author(options?: { deviceId?: string; personId?: string; head?: ChainHead | null }): Author
+  author(options?: { deviceId?: string; personId?: string; head?: ChainHead | null; clock?: Clock }): Author
   newId(): string
 }
 
@@ -56,7 +56,7 @@ export function testKitchen(seed = 1): TestKitchen {
     clock,
     random,
     newId,
-    author: ({ deviceId = newId(), personId: who = personId, head = null } = {}) =>
-      createAuthor({ kitchenId, deviceId, personId: who, head, clock, random, zone: 'America/Toronto' }),
+    author: ({ deviceId = newId(), personId: who = personId, head = null, clock: own = clock } = {}) =>
+      createAuthor({ kitchenId, deviceId, personId: who, head, clock: own, random, zone: 'America/Toronto' }),
   }
 }

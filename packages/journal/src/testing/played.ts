@@ -31,10 +31,17 @@ export interface Story {
   readonly used: Map<string, number>
 }
 
-/** `amending`: corrections and withdrawals change what was told, so the sums kept here no longer hold. */
-export function play(steps: readonly Step[], amending = false): Story {
+const DAY_MS = 86_400_000
+
+/**
+ * `amending`: corrections and withdrawals change what was told, so the sums kept here no longer hold. `skewDays`: how far
+ * each of the three devices' clocks is off.
+ */
+export function play(steps: readonly Step[], amending = false, skewDays: readonly number[] = [0, 0, 0]): Story {
   const kitchen: TestKitchen = testKitchen()
-  const authors: Author[] = [0, 1, 2].map(() => kitchen.author({ personId: kitchen.newId() }))
+  const authors: Author[] = skewDays.map((days) =>
+    kitchen.author({ personId: kitchen.newId(), clock: { now: () => kitchen.clock.now() + days * DAY_MS } }),
+  )
   const story: Story = {
     entries: [],
     broughtInG: new Map(),
