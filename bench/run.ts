@@ -7,10 +7,11 @@ import { availableParallelism } from 'node:os'
 import { firstLoad } from './first-load.ts'
 import { planOfADay } from './plan-of-a-day.ts'
 import type { Measured } from './question.ts'
+import { recallOfJars } from './recall.ts'
 import { serverFirstByte } from './server-first-byte.ts'
 
 const BASELINE = 'bench/baseline.json'
-const QUESTIONS = [planOfADay, serverFirstByte, firstLoad]
+const QUESTIONS = [planOfADay, serverFirstByte, firstLoad, recallOfJars]
 
 interface Baseline {
   readonly cores: number

@@ -128,6 +128,26 @@ export { bookTimings, type DayWish, dayForPlan } from './day/from-plan.ts'
 export { type Day, type DayStep, type DayWait, dayTimeline } from './day/timeline.ts'
 export { type VillageInput, type VillagePlan, villageDay } from './day/village.ts'
 export { dayAfter, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
+export {
+  type Recall,
+  type RecallOrigin,
+  recall,
+  type TraceBack,
+  traceBack,
+} from './keeping/recall.ts'
+export { type CodeNode, type RecallFacts, type RecallGraph, recallGraph } from './keeping/recall-graph.ts'
+export {
+  type DrillFound,
+  type DrillOutcome,
+  drillOutcome,
+  type RecallDrill,
+  recallDrill,
+  recallValues,
+} from './keeping/recall-numbers.ts'
+export type {
+  GivenAway,
+  RecalledLot,
+} from './keeping/recalled-lots.ts'
 export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'
 export { PLANTINGS_COUNT, type SeedAnswer, type SeedLine, type SeedOutcome, seedLine } from './seed/seed-answer.ts'
 export { type SeedReserve, type SeedReserveInput, seedReserve } from './seed/seed-reserve.ts'

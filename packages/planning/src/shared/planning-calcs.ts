@@ -4,6 +4,7 @@ import { batchPlanCalc } from '../batch/batch-plan.calc.ts'
 import { weakAshCalc } from '../batch/weak-ash.calc.ts'
 import { dayTimelineCalc } from '../day/day-timeline.calc.ts'
 import { villageDayCalc } from '../day/village-day.calc.ts'
+import { KEEPING_CALCS } from '../keeping/keeping-calcs.ts'
 import { seedLineCalc } from '../seed/seed-line.calc.ts'
 
 export const PLANNING_CALCS: readonly Calc[] = [
@@ -12,4 +13,5 @@ export const PLANNING_CALCS: readonly Calc[] = [
   weakAshCalc,
   dayTimelineCalc,
   villageDayCalc,
+  ...KEEPING_CALCS,
 ]

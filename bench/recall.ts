@@ -1,0 +1,69 @@
+/** How long does it take to recall one canner's jars from a book of 100,000 jars, each with a line of its own? */
+import { type Facts, NO_FACTS } from '@crib/journal'
+import { recall } from '@crib/planning'
+import { type BenchQuestion, medianCallMs } from './question.ts'
+
+const LIMIT_MS = 100
+const JARS = 100_000
+const JARS_A_LOAD = 9
+const CANNERS = 3
+
+/** Invented: every jar its own lot, nine to a load, three canners, ten loads to a batch, a household for each four jars. */
+function bookOfJars(): Facts {
+  const loads = Math.ceil(JARS / JARS_A_LOAD)
+  const at = { instant: '2026-10-03T12:00:00Z', zone: 'UTC', entryId: 'e', personId: 'p', deviceId: 'd' }
+  const batches = Object.fromEntries(
+    Array.from({ length: Math.ceil(loads / 10) }, (_, index) => {
+      const batchId = `batch-${index}`
+      const cornUsed = [{ lotId: `corn-${index % 40}`, massKg: 5 }]
+      return [batchId, { batchId, plan: { inputs: {} }, additions: [{ alkaliLotId: `ash-${index % 9}` }], cornUsed }]
+    }),
+  )
+  const runs = Object.fromEntries(
+    Array.from({ length: loads }, (_, index) => {
+      const begun = {
+        runId: `run-${index}`,
+        batchId: `batch-${Math.floor(index / 10)}`,
+        cannerId: `canner-${index % CANNERS}`,
+        loadCode: `MILL-${index}`,
+        gauge: 'dial',
+        jarCount: JARS_A_LOAD,
+        at,
+      }
+      return [begun.runId, { runId: begun.runId, begun, events: [] }]
+    }),
+  )
+  const foodLots = Object.fromEntries(
+    Array.from({ length: JARS }, (_, index) => {
+      const load = Math.floor(index / JARS_A_LOAD)
+      const lotId = `lot-${index}`
+      const householdName = `house ${Math.floor(index / 4)}`
+      const batchId = `batch-${Math.floor(load / 10)}`
+      const common = { form: 'jar', count: 1, uses: [], usedCount: 0, remainingCount: 1, householdName, at }
+      return [lotId, { lotId, runId: `run-${load}`, batchId, loadCode: `MILL-${load}`, ...common }]
+    }),
+  )
+  return { ...NO_FACTS, batches, runs, foodLots } as unknown as Facts
+}
+
+export const recallOfJars: BenchQuestion = {
+  asks: 'How long does a recall take over 100,000 jars?',
+  answer: () => {
+    const facts = bookOfJars()
+    const found = recall(facts, { by: 'canner', cannerId: 'canner-1' })
+    const jars = found.lots.reduce((sum, { putUpCount }) => sum + putUpCount, 0)
+    if (Math.abs(jars - JARS / CANNERS) > JARS_A_LOAD) throw new Error(`recalled ${jars} jars, wanted a third`)
+    const few = { warmUpCount: 5, samplesCount: 21 }
+    const measured = {
+      what: 'one canner recalled from 100,000 jars, median',
+      value: medianCallMs(() => recall(facts, { by: 'canner', cannerId: 'canner-1' }), few),
+      unit: 'ms',
+      limit: LIMIT_MS,
+      reference: {
+        what: 'grouping the same jars by their code',
+        value: medianCallMs(() => Map.groupBy(Object.values(facts.foodLots), ({ loadCode }) => loadCode), few),
+      },
+    } as const
+    return Promise.resolve([measured])
+  },
+}
