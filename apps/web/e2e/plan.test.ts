@@ -15,37 +15,7 @@ import {
   startHouse,
 } from './harness.ts'
 import { axeFindings, putOn, setTextSize, sidewaysPx, THEMES } from './look-at.ts'
-
-/** Words as a person sees them, spaces as one: nothing that is folded away or hidden. */
-const seen = async (page: Page, selector: string): Promise<string> => {
-  const text = (await page.evaluate(`document.querySelector(${JSON.stringify(selector)})?.innerText ?? ''`)) as string
-  return text.replace(/\s+/g, ' ').trim()
-}
-
-/** What stands on the sheet with its folds opened. */
-async function readSheet(page: Page): Promise<string> {
-  await page.evaluate('document.querySelectorAll("main details.fold").forEach((fold) => { fold.open = true })')
-  return seen(page, 'main')
-}
-
-/** A stamped number with its unit, by its name. */
-async function stampedText(page: Page, label: string): Promise<string> {
-  await page
-    .locator('.stamped-name', { hasText: new RegExp(`^${label}$`) })
-    .first()
-    .waitFor()
-  return (await page.evaluate(
-    `[...document.querySelectorAll('.stamped')]
-      .find((each) => each.querySelector('.stamped-name').innerText === ${JSON.stringify(label)})
-      .querySelector('.stamped-value').innerText.replace(/\\s+/g, ' ').trim()`,
-  )) as string
-}
-
-const count = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true })
-
-async function fold(page: Page, title: string | RegExp): Promise<void> {
-  await page.locator('summary').filter({ hasText: title }).first().click()
-}
+import { count, fold, readSheet, seen, stampedText } from './reading.ts'
 
 /** The kitchen of S2 (scenarios: invented), written down by hand on its own screens. */
 async function furnishOstreyPoint(page: Page): Promise<void> {

@@ -124,10 +124,10 @@ export { type VentAdvice, type VentQuestion, ventAdvice } from './canner/vent-ad
 export type { Dip, DipCause, OpenDip, Restart } from './canner/walk.ts'
 export type { DayCanner, DayInput, DayPotLoad, DayStage, LoadTimings } from './day/day-input.ts'
 export { DAY_LIMIT_MIN, type DayPlan, type DayPlanInput, dayPlan } from './day/day-plan.ts'
-export { bookTimings, type DayWish, dayForPlan } from './day/from-plan.ts'
+export { bookTimings, type DayCounts, type DayWish, dayForPlan } from './day/from-plan.ts'
+export { type SharedKitchen, sharedKitchen } from './day/shared-kitchen.ts'
 export { type Day, type DayStep, type DayWait, dayTimeline } from './day/timeline.ts'
 export { type VillageInput, type VillagePlan, villageDay } from './day/village.ts'
-export { dayAfter, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
 export {
   type Recall,
   type RecallOrigin,
@@ -148,6 +148,7 @@ export type {
   GivenAway,
   RecalledLot,
 } from './keeping/recalled-lots.ts'
+export { dayAfter, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
 export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'
 export { PLANTINGS_COUNT, type SeedAnswer, type SeedLine, type SeedOutcome, seedLine } from './seed/seed-answer.ts'
 export { type SeedReserve, type SeedReserveInput, seedReserve } from './seed/seed-reserve.ts'

@@ -83,7 +83,7 @@ export const addPaper: AddVerb = (program, door) => {
     const outcome = batch && planOfBatch(batch)
     if (!batch || outcome?.kind !== 'planned') throw badInput('terminal:no-such-batch', { given: title ?? '-' })
     const planned = plannedInputs(batch)?.day
-    const dayPlan = planned && dayForPlan(outcome, { clock: planned.clock, peopleCount: planned.peopleCount })
+    const dayPlan = planned && dayForPlan(outcome, planned)
     const twoDays = planned?.dayCount === 2 ? dayPlan?.twoDays : null
     const firstDate = planned?.date ?? dateOf(Date.parse(batch.plan.at.instant), terminal.zone)
     return {

@@ -1,11 +1,14 @@
 /** Canners: the canners at hand with their last gauge test. CannerForm: one more. Props: none. */
 import type { BodyOf } from '@crib/journal'
+import type { CannerTimings } from '@crib/planning'
 import { useState } from 'react'
 import { useBook } from '../book/book.tsx'
 import { ChoiceTags, CountField, FlagTag, TextField } from '../parts-of-the-sheet/fields.tsx'
 import { Ledger } from '../parts-of-the-sheet/figure.tsx'
+import { Fold } from '../parts-of-the-sheet/fold.tsx'
 import { Caution } from '../parts-of-the-sheet/lines.tsx'
 import { useWords } from '../words.tsx'
+import { TimingsFields, USUAL_TIMINGS } from './canner-timings.tsx'
 import { Form } from './form.tsx'
 import { Asked, useRecord } from './use-record.tsx'
 
@@ -61,6 +64,7 @@ export function CannerForm() {
   const [electric, setElectric] = useState(false)
   const [capacityQuarts, setQuarts] = useState(7)
   const [capacityPints, setPints] = useState(9)
+  const [timingsMin, setTimings] = useState<CannerTimings | null>(null)
   const [missing, setMissing] = useState(false)
 
   const keep = async () => {
@@ -74,9 +78,11 @@ export function CannerForm() {
       electric,
       capacityPints,
       capacityQuarts,
+      ...(timingsMin && { timingsMin }),
     })
     if (!kept) return
     setName('')
+    setTimings(null)
     setMissing(false)
   }
   return (
@@ -122,6 +128,10 @@ export function CannerForm() {
       <CountField label={say('shell:canner-quarts')} value={capacityQuarts} onValue={setQuarts} max={200} />
       <CountField label={say('shell:canner-pints')} value={capacityPints} onValue={setPints} max={200} />
       <FlagTag label={say('shell:canner-electric')} value={electric} onValue={setElectric} />
+      <Fold title={say('canner:timing-fold')}>
+        <p className="field-hint">{say('canner:timing-lead')}</p>
+        <TimingsFields value={timingsMin ?? USUAL_TIMINGS} onValue={setTimings} />
+      </Fold>
       <Asked record={record} />
     </Form>
   )

@@ -12,6 +12,7 @@ import {
   Sheet,
   SideAction,
 } from '../parts-of-the-sheet/index.ts'
+import { CannerTimingsForm } from '../records/canner-timings.tsx'
 import { CannerForm, Canners } from '../records/canners.tsx'
 import { GaugeTestForm } from '../records/gauge-test-form.tsx'
 import { useWords } from '../words.tsx'
@@ -69,6 +70,11 @@ function CannerList() {
         {canners.some(({ gauges }) => gauges.includes('dial')) && (
           <Fold title={say('shell:gauge-one-more')}>
             <GaugeTestForm />
+          </Fold>
+        )}
+        {canners.length > 0 && (
+          <Fold title={say('canner:timing-one')}>
+            <CannerTimingsForm />
           </Fold>
         )}
         <Fold title={say('shell:canner-one-more')} open={canners.length === 0}>

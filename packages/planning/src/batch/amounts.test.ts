@@ -39,3 +39,38 @@ test('a sheet shows what to set out, then fresh and kept forms, then jars', () =
   expect(toExpect.map(({ id }) => id)).toEqual(['hominyLiquidQt', 'freezerBags', 'flourLb'])
   expect(forJars.map(({ id }) => id)).toEqual(['jars', 'jarsToSetOut', 'lidsToSetOut', 'saltTbsp', 'loads'])
 })
+
+test('jars wanted put the corn to shell first, and a cup of salt beside its spoons', () => {
+  const values = (jarCount: number) => {
+    const wanted = batchPlan({
+      from: { kind: 'jars', jarCount },
+      seed: { how: 'by-eye', plantingsCount: 2, places: [] },
+      ...{ cornType: 'flint', alkali: 'ash', jarSize: 'pint', sortedOutDryFraction: 0.1 },
+      pots: [],
+      endings: [{ ending: 'jars', shareFraction: 1 }],
+      canners: [],
+      isStandingRead: true,
+    } as const)
+    if (wanted.kind !== 'planned') throw new Error('refused')
+    const { toSetOut, forJars } = sheetAmounts(wanted)
+    return [...toSetOut, ...forJars].map(({ id }) => id)
+  }
+  expect(values(96).slice(0, 3)).toEqual(['cornToShellLb', 'cleanCornLb', 'dryCornLiquidQt'])
+  expect(values(96)).toContain('saltCups')
+  expect(values(90)).not.toContain('saltCups')
+})
+
+test('ears put their shelling first, by weight and by hours', () => {
+  const ears = batchPlan({
+    from: { kind: 'corn', form: 'ears', amount: { value: 40, unit: 'Lb' } },
+    seed: { how: 'by-eye', plantingsCount: 2, places: [] },
+    ...{ cornType: 'flint', alkali: 'ash', pots: [], canners: [], isStandingRead: true },
+    endings: [{ ending: 'freezer', shareFraction: 1 }],
+  } as const)
+  if (ears.kind !== 'planned') throw new Error('refused')
+  expect(
+    sheetAmounts(ears)
+      .toSetOut.map(({ id }) => id)
+      .slice(0, 3),
+  ).toEqual(['shelledLb', 'shellingH', 'dryCornLiquidQt'])
+})

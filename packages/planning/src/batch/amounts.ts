@@ -45,7 +45,7 @@ const NAMES = {
   lidsToSetOut: 'season:screen-amount-lids-to-set-out',
   saltTsp: 'season:screen-amount-salt',
   saltTbsp: 'season:screen-amount-salt',
-  saltCups: 'season:screen-amount-salt',
+  saltCups: 'season:screen-amount-salt-cups',
   rounds: 'season:screen-amount-rounds',
   loads: 'season:screen-amount-loads',
   dialPsi: 'season:screen-amount-dial',
@@ -59,6 +59,8 @@ const NAMES = {
   hominyWaitsMin: 'season:screen-amount-waits',
   hullDayMin: 'season:screen-amount-hull-day',
   canDayMin: 'season:screen-amount-can-day',
+  jarsEach: 'season:screen-amount-jars-each',
+  loadRecords: 'season:screen-amount-load-records',
 } as const satisfies Record<string, MessageKey>
 
 export type AmountId = keyof typeof NAMES
@@ -79,8 +81,12 @@ export function amountName(id: string): Sentence | null {
   return Object.hasOwn(NAMES, id) ? say(NAMES[id as AmountId]) : null
 }
 
-/** What goes into the pot, seed aside. */
+/** What goes into the pot, seed aside; the shelling first, where there is any. */
 const TO_SET_OUT = [
+  'shelledLb',
+  'shellingH',
+  'cornToShellLb',
+  'cleanCornLb',
   'dryCornLiquidQt',
   'ashCups',
   'calciumHydroxideG',
@@ -101,7 +107,14 @@ const TO_EXPECT = [
   'roastedLb',
 ] as const satisfies readonly AmountId[]
 
-const FOR_JARS = ['jars', 'jarsToSetOut', 'lidsToSetOut', 'saltTbsp', 'loads'] as const satisfies readonly AmountId[]
+const FOR_JARS = [
+  'jars',
+  'jarsToSetOut',
+  'lidsToSetOut',
+  'saltTbsp',
+  'saltCups',
+  'loads',
+] as const satisfies readonly AmountId[]
 
 export interface SheetAmounts {
   readonly toSetOut: readonly Reckoned[]
@@ -111,6 +124,10 @@ export interface SheetAmounts {
 
 /** A plan's headline amounts in the order of a sheet. The rest stays behind them. */
 export function sheetAmounts({ values }: Pick<BatchPlan, 'values'>): SheetAmounts {
-  const pick = (ids: readonly string[]) => ids.flatMap((id) => values.find((value) => value.id === id) ?? [])
+  const find = (id: string) => values.find((value) => value.id === id)
+  const isHeadline = ({ id, value }: Reckoned) =>
+    // Clean corn beside corn to shell, and cups beside spoons once they fill one.
+    id === 'cleanCornLb' ? find('cornToShellLb') !== undefined : id !== 'saltCups' || value >= 1
+  const pick = (ids: readonly string[]) => ids.flatMap((id) => find(id) ?? []).filter(isHeadline)
   return { toSetOut: pick(TO_SET_OUT), toExpect: pick(TO_EXPECT), forJars: pick(FOR_JARS) }
 }

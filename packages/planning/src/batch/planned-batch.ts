@@ -4,6 +4,7 @@
  */
 import type { BatchFact, BodyOf } from '@crib/journal'
 import { convert, type Json } from '@crib/science'
+import type { DayCounts } from '../day/from-plan.ts'
 import { shelledLb } from '../shared/corn-measure.ts'
 import { batchPlan } from './batch-plan.ts'
 import type { BatchPlanInput } from './input.ts'
@@ -16,6 +17,8 @@ export interface PlannedDay {
   readonly date: string
   /** Laid out forward from a start or back from a finish. [ClockMin] */
   readonly clock: { readonly from: 'start' | 'finish'; readonly clockMin: number }
+  /** Absent: the whole work. */
+  readonly counts?: DayCounts
   readonly peopleCount: number
   /** 2: hull today, can tomorrow. */
   readonly dayCount: 1 | 2
@@ -27,13 +30,15 @@ export interface PlannedInputs extends BatchPlanInput {
   readonly cornLotId?: string
   readonly alkaliLotId?: string
   readonly cannerIds?: readonly string[]
+  /** How many households share the kitchen; absent for one. Their names are told at each load, not here. */
+  readonly householdsCount?: number
 }
 
 export interface BatchToPlan {
   readonly batchId: string
   readonly title: string
   readonly plan: BatchPlan
-  readonly beside: Pick<PlannedInputs, 'day' | 'cornLotId' | 'alkaliLotId' | 'cannerIds'>
+  readonly beside: Pick<PlannedInputs, 'day' | 'cornLotId' | 'alkaliLotId' | 'cannerIds' | 'householdsCount'>
 }
 
 /** The body of a `batch-planned` entry: inputs, edition, code version, and every number as it was shown. */

@@ -5,6 +5,7 @@ import type { CannerTimings, JarSize } from '../batch/input.ts'
 import type { BatchPlan } from '../batch/plan.ts'
 import { planValue } from '../batch/plan.ts'
 import type { Stage } from '../batch/stages.ts'
+import { say } from '../shared/say.ts'
 import type { DayCanner, DayInput, DayPotLoad, DayStage } from './day-input.ts'
 import { type DayPlan, dayPlan } from './day-plan.ts'
 
@@ -19,8 +20,12 @@ export function bookTimings(jarSize: JarSize): CannerTimings {
   return { heat: 20, comeUp: 8, coolToZero: jarSize === 'quart' ? 45 : 30, unload: 5, reload: 10 }
 }
 
+/** What the clock counts: the whole work, or the canners alone once the hominy is hot and the first jars are filled. */
+export type DayCounts = 'whole' | 'canners'
+
 export interface DayWish {
   readonly clock: DayInput['clock']
+  readonly counts?: DayCounts
   readonly peopleCount?: number
   readonly setUpMin?: number
   readonly cleanUpMin?: number
@@ -30,20 +35,23 @@ export interface DayWish {
 /** The day of a planned batch: pots, canners and people, with its range from the shortest to the longest stages. */
 export function dayForPlan(plan: BatchPlan, wish: DayWish): DayPlan {
   const input = (pick: Pick) => dayInput(plan, wish, pick)
-  return dayPlan({
+  const day = dayPlan({
     middle: input('middle'),
     low: input('low'),
     high: input('high'),
     ...(wish.dayLimitMin !== undefined && { dayLimitMin: wish.dayLimitMin }),
   })
+  return wish.counts === 'canners' ? { ...day, reasons: [say('season:canners-alone'), ...day.reasons] } : day
 }
 
 type Pick = 'low' | 'middle' | 'high'
 
 function dayInput(plan: BatchPlan, wish: DayWish, pick: Pick): DayInput {
-  const { peopleCount, setUpMin = SET_UP_MIN, cleanUpMin = CLEAN_UP_MIN, clock } = wish
+  const isCannersAlone = wish.counts === 'canners'
+  const edgeMin = isCannersAlone ? { setUp: 0, cleanUp: 0 } : { setUp: SET_UP_MIN, cleanUp: CLEAN_UP_MIN }
+  const { peopleCount, setUpMin = edgeMin.setUp, cleanUpMin = edgeMin.cleanUp, clock } = wish
   const jars = plan.jars
-  const potLoads = plan.kettle.potLoads
+  const potLoads = isCannersAlone ? [] : plan.kettle.potLoads
   const cornQt = potLoads.reduce((sum, { cornLiquidQt }) => sum + cornLiquidQt, 0)
   const jarCount = ceilCount(jars ? (planValue(plan, 'jars')?.value ?? 0) : 0)
   const boil = planValue(plan, 'alkaliBoilMin')!
@@ -72,7 +80,7 @@ function dayInput(plan: BatchPlan, wish: DayWish, pick: Pick): DayInput {
     canners:
       jars?.processMin === undefined
         ? []
-        : plan.input.canners.map((canner) => dayCanner(canner, plan, jars.processMin!)),
+        : plan.input.canners.map((canner) => dayCanner(canner, plan, jars.processMin!, isCannersAlone ? 0 : FILL_MIN)),
     rounds: jars?.processMin === undefined ? [] : jars.rounds,
   }
 }
@@ -102,12 +110,18 @@ function dayStage(stage: Stage, pick: Pick, alkaliMin: number, timesCount: numbe
   ]
 }
 
-function dayCanner(canner: BatchPlan['input']['canners'][number], plan: BatchPlan, processMin: number): DayCanner {
+/** With the canners alone the first jars are filled already, and readying for the next load holds the filling of its jars. */
+function dayCanner(
+  canner: BatchPlan['input']['canners'][number],
+  plan: BatchPlan,
+  processMin: number,
+  fillMin: number,
+): DayCanner {
   const own = canner.timingsMin ?? bookTimings(plan.jars?.jarSize ?? 'quart')
   return {
     name: canner.name,
     timings: {
-      fill: FILL_MIN,
+      fill: fillMin,
       heat: own.heat,
       vent: ventRule().figure.value,
       comeUp: own.comeUp,

@@ -13,6 +13,7 @@ import { say } from '../shared/say.ts'
 import { type ElevationKnownBy, pressureValue, setPressureFor } from '../shared/set-pressure.ts'
 import { type DayPlan, dayPlan } from './day-plan.ts'
 import { bookTimings } from './from-plan.ts'
+import { FIRST_OFFER, loadRecordValues, SHARED_TABLE, SHARED_WORK } from './shared-kitchen.ts'
 
 export interface VillageInput {
   readonly householdsCount: number
@@ -69,9 +70,7 @@ export function villageDay(input: VillageInput): VillagePlan | BatchRefusal {
   }
   const plan = batchPlan(planInput(input))
   if (plan.kind === 'refused') return plan
-  const first = [say('seed:first'), say('season:seed-is-at-home'), say('season:first-offer')]
-  const always = [say('season:pool-or-cloth-bags'), say('season:wall-board')]
-  const serving = [say('season:serving-is-another-thing'), say('season:shared-table')]
+  const first = [say('seed:first'), say('season:seed-is-at-home'), FIRST_OFFER]
   const base = plan.values.filter(({ id }) => FROM_PLAN.includes(id))
   if (!plan.jars || plan.jars.rounds.length === 0) {
     const closed = plan.jarsClosed
@@ -84,8 +83,8 @@ export function villageDay(input: VillageInput): VillagePlan | BatchRefusal {
       plan,
       day: null,
       values: base,
-      reasons: [...first, ...always],
-      warnings: [...closed, ...serving],
+      reasons: [...first, ...SHARED_WORK],
+      warnings: [...closed, ...SHARED_TABLE],
     }
   }
   const day = dayPlan({ middle: dayInput(input, plan, plan.jars.rounds) })
@@ -96,6 +95,7 @@ export function villageDay(input: VillageInput): VillagePlan | BatchRefusal {
     values: [
       ...base,
       ...loadValues(input, plan.jars.rounds),
+      ...loadRecordValues(plan),
       roundLength(input, plan),
       ...day.values.filter(({ id }) => id !== 'startClockMin'),
     ],
@@ -105,10 +105,10 @@ export function villageDay(input: VillageInput): VillagePlan | BatchRefusal {
       say('season:own-card', { count: input.canners.length }),
       say('season:loads-even'),
       say('season:load-records'),
-      ...always,
+      ...SHARED_WORK,
       ...day.reasons.slice(0, 1),
     ],
-    warnings: [...plan.warnings.filter(({ key }) => key.startsWith('guidance:')), ...serving],
+    warnings: [...plan.warnings.filter(({ key }) => key.startsWith('guidance:')), ...SHARED_TABLE],
   }
 }
 
@@ -179,18 +179,11 @@ function loadValues({ canners, elevationFt, elevationKnownBy }: VillageInput, ro
     reckon({ id, value, unit: 'Count', rounding: nearest(1), basis: 'project-rule', inputs })
   return [
     ...loads.map((load) => count(`load:${load.cannerName}.${load.round}`, load.jarCount)),
-    ...canners.map(({ name }) =>
-      count(
-        `jarsThrough:${name}`,
-        loads.filter(({ cannerName }) => cannerName === name).reduce((sum, { jarCount }) => sum + jarCount, 0),
-      ),
-    ),
     ...canners.flatMap(({ name, gauges }) => {
       const found = setPressureFor(gauges[0]!, elevationFt, elevationKnownBy)
       return found.kind === 'found' ? [pressureValue(`pressure:${name}`, found, elevationFt)] : []
     }),
     count('cards', canners.length),
-    count('loadRecords', loads.length),
     count(
       'roundJars',
       rounds[0]!.reduce((sum, { jarCount }) => sum + jarCount, 0),

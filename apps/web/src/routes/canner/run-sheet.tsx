@@ -273,5 +273,6 @@ function TypeMore({ at }: { readonly at: RunNow }) {
       await write('run-event', { runId, event }, { happenedAt: { instant: atMs, zone: at.zone } })
     }
   }
-  return <TypedLog held={at} zone={at.zone} today={dayOfInstant(Date.parse(begun.at.instant), at.zone)} onKeep={keep} />
+  const today = dayOfInstant(Date.parse(begun.at.instant), at.zone)
+  return <TypedLog name={runId} held={at} zone={at.zone} today={today} onKeep={keep} />
 }

@@ -107,6 +107,7 @@ export function PutUp({ at }: { readonly at: RunNow }) {
         <ul className="reasons">
           {lots.map((lot) => (
             <li key={lot.lotId}>
+              {lot.householdName !== undefined && `${lot.householdName}: `}
               {say(lot.place ? 'canner:run-screen-put-up-line-at' : 'canner:run-screen-put-up-line', {
                 code: lot.loadCode,
                 count: lot.count,
@@ -138,12 +139,26 @@ export function PutUp({ at }: { readonly at: RunNow }) {
               value={place}
               onValue={setPlace}
             />
-            <TextField
-              label={say('canner:run-screen-put-up-household')}
-              hint={say('canner:run-screen-put-up-household-hint')}
-              value={householdName}
-              onValue={setHousehold}
-            />
+            {begun.households ? (
+              <ChoiceTags
+                legend={say('canner:run-screen-put-up-household')}
+                hint={say('canner:whose-hint')}
+                options={begun.households.map((value) => ({
+                  value,
+                  label: value,
+                  note: say('canner:whose-put-up', { count: sumOf(lots.filter((lot) => lot.householdName === value)) }),
+                }))}
+                value={householdName}
+                onValue={setHousehold}
+              />
+            ) : (
+              <TextField
+                label={say('canner:run-screen-put-up-household')}
+                hint={say('canner:run-screen-put-up-household-hint')}
+                value={householdName}
+                onValue={setHousehold}
+              />
+            )}
           </Form>
         </>
       )}

@@ -2,6 +2,7 @@
 import type { RunEvent } from '@crib/journal'
 import { LOG_EVENTS, logInstants } from '@crib/planning'
 import { useId, useState } from 'react'
+import { useHalfTyped } from '../../half-typed.ts'
 import {
   ButtonRow,
   ClockField,
@@ -26,6 +27,12 @@ interface Row {
   readonly psi: string
 }
 
+interface Typed {
+  /** YYYY-MM-DD */
+  readonly day: string
+  readonly rows: readonly Row[]
+}
+
 export interface TypedLine {
   readonly atMs: number
   readonly event: RunEvent
@@ -35,11 +42,14 @@ const emptyRow = (key: number): Row => ({ key, clock: '', type: '', psi: '' })
 const isEmpty = ({ clock, type, psi }: Row) => clock === '' && type === '' && psi.trim() === ''
 
 export function TypedLog({
+  name,
   held,
   zone,
   today,
   onKeep,
 }: {
+  /** Whose half-typed lines these are. */
+  readonly name: string
   readonly held: Pick<RunNow, 'pressure' | 'setup'>
   readonly zone: string
   /** YYYY-MM-DD */
@@ -47,8 +57,12 @@ export function TypedLog({
   readonly onKeep: (lines: readonly TypedLine[]) => Promise<unknown>
 }) {
   const { say } = useWords()
-  const [day, setDay] = useState(today)
-  const [rows, setRows] = useState<readonly Row[]>([emptyRow(0), emptyRow(1), emptyRow(2)])
+  const [typed, setTyped, forget] = useHalfTyped<Typed>(`log:${name}`, {
+    day: today,
+    rows: [emptyRow(0), emptyRow(1), emptyRow(2)],
+  })
+  const { day, rows } = typed
+  const setRows = (next: readonly Row[]) => setTyped({ ...typed, rows: next })
   const [fault, setFault] = useState<string | null>(null)
   const [busy, setBusy] = useState(false)
   const change = (key: number, told: Partial<Row>) =>
@@ -72,7 +86,7 @@ export function TypedLog({
     )
     await onKeep(filled.map((row, index) => ({ atMs: instants[index]!, event: eventOf(row) })))
     setBusy(false)
-    setRows([emptyRow(rows.length), emptyRow(rows.length + 1), emptyRow(rows.length + 2)])
+    forget()
   }
   return (
     <form
@@ -83,7 +97,11 @@ export function TypedLog({
         void keep()
       }}
     >
-      <DateField label={say('canner:run-screen-typed-day')} value={day} onValue={(value) => value && setDay(value)} />
+      <DateField
+        label={say('canner:run-screen-typed-day')}
+        value={day}
+        onValue={(value) => value && setTyped({ ...typed, day: value })}
+      />
       <p className="field-hint">{say('canner:run-screen-typed-past-midnight')}</p>
       {rows.map((row, index) => (
         <TypedRow key={row.key} row={row} number={index + 1} held={held} onChange={(told) => change(row.key, told)} />

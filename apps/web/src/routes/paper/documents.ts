@@ -115,8 +115,8 @@ function holdOf(desk: Desk, plan: BatchPlan, date: string): (cannerName: string)
 
 /** The clock of the day the sheet is for: of the kettle where it is laid out over two. */
 function dayOf(plan: BatchPlan, plannedDay: PlannedDay | null): Day | undefined {
-  if (!plannedDay || plan.kettle.potLoads.length === 0) return undefined
-  const { day, twoDays } = dayForPlan(plan, { clock: plannedDay.clock, peopleCount: plannedDay.peopleCount })
+  if (!plannedDay || (plannedDay.counts !== 'canners' && plan.kettle.potLoads.length === 0)) return undefined
+  const { day, twoDays } = dayForPlan(plan, plannedDay)
   return plannedDay.dayCount === 2 && twoDays ? twoDays.hull : day
 }
 
@@ -221,7 +221,7 @@ export function wallBoardDocument(desk: Desk, { plan, plannedDay }: PlannedSheet
   const date = plannedDay?.date ?? desk.today
   const loads = loadsOf(desk, plan, date)
   const hold = holdOf(desk, plan, date)
-  const day = plannedDay && dayForPlan(plan, { clock: plannedDay.clock, peopleCount: plannedDay.peopleCount })
+  const day = plannedDay && dayForPlan(plan, plannedDay)
   const steps = (plannedDay?.dayCount === 2 && day?.twoDays ? day.twoDays.can : day?.day)?.steps ?? []
   const rows = loads.flatMap((load, index) => {
     const held = hold(load.cannerName)

@@ -274,7 +274,33 @@ function useRows({ plan, change, changeAnswer }: RowsProps): readonly Row[] {
             min={1}
             max={500}
           />
+          {hasJars && (
+            <ChoiceTags
+              legend={say('season:screen-counts')}
+              options={(['whole', 'canners'] as const).map((value) => ({
+                value,
+                label: say(`season:screen-counts-${value}`),
+              }))}
+              value={draft.counts}
+              onValue={(counts) => changeAnswer('when')({ counts })}
+            />
+          )}
         </>
+      ),
+    },
+    {
+      id: 'households',
+      title: say('season:screen-households'),
+      value: say('season:screen-households-count', { count: draft.householdsCount }),
+      control: (
+        <CountField
+          label={say('season:screen-households-label')}
+          hint={say('season:screen-households-hint')}
+          value={draft.householdsCount}
+          onValue={(householdsCount) => changeAnswer('households')({ householdsCount })}
+          min={1}
+          max={500}
+        />
       ),
     },
   ]

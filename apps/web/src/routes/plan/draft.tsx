@@ -5,6 +5,7 @@
 import type {
   AlkaliLot,
   BatchPlanInput,
+  DayCounts,
   Ending,
   Fill,
   HullingAlkali,
@@ -48,6 +49,9 @@ export interface Draft {
   readonly clockFrom: 'start' | 'finish'
   readonly clock: string
   readonly peopleCount: number
+  readonly counts: DayCounts
+  /** One: the keeper's own. */
+  readonly householdsCount: number
   readonly dayCount: 1 | 2
   readonly assumed: Assumed
 }
@@ -70,6 +74,8 @@ const freshDraft = (): Draft => ({
   clockFrom: 'start',
   clock: '07:30',
   peopleCount: 1,
+  counts: 'whole',
+  householdsCount: 1,
   dayCount: 1,
   assumed: {},
 })

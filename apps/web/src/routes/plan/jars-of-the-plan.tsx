@@ -31,7 +31,8 @@ export function JarsOfThePlan({
   const { say, sentence } = useWords()
   const value = (id: string) => jars.values.find((each) => each.id === id)
   const small = ['processMin', 'ventAndProcessMin'].flatMap((id) => value(id) ?? [])
-  const counts = jars.rounds.flat().map(({ jarCount }) => jarCount)
+  const rounds = jars.rounds.map((round) => round.map(({ jarCount }) => jarCount).join(' + '))
+  const isOneCanner = plan.input.canners.length === 1
   return (
     <Passage
       title={upperFirst(say('shell:plan-jars-title'))}
@@ -45,7 +46,15 @@ export function JarsOfThePlan({
           ))}
         </NumberRow>
       </div>
-      {counts.length > 0 && <p>{say('shell:plan-loads-spread', { spread: counts.join(' + ') })}</p>}
+      {rounds.length > 0 && (
+        <p>
+          {isOneCanner
+            ? say('shell:plan-loads-spread', { spread: rounds.join(' + ') })
+            : new Set(rounds).size === 1
+              ? say('season:screen-rounds-alike', { count: rounds.length, spread: rounds[0] ?? '' })
+              : say('season:screen-rounds', { count: rounds.length, spread: rounds.join('; ') })}
+        </p>
+      )}
       <LoadTable plan={plan} jars={jars} day={day} />
       <div className="plan-amounts">
         <NumberRow>

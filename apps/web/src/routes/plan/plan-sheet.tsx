@@ -33,6 +33,7 @@ import { dayText } from '../pantry/day-text.ts'
 import { Assumptions } from './assumptions.tsx'
 import { CardsOfThePlan } from './cards-of-the-plan.tsx'
 import { type Assumed, type Draft, useDraft } from './draft.tsx'
+import { Households } from './households.tsx'
 import { JarsOfThePlan } from './jars-of-the-plan.tsx'
 import { PlanNumber } from './plan-number.tsx'
 import { SeedWords } from './seed-line.tsx'
@@ -135,6 +136,7 @@ function Planned({ plan, now }: { readonly plan: BatchPlan; readonly now: PlanNo
         </Passage>
       )}
       {plan.jars && <CardsOfThePlan plan={plan} date={draft.date} />}
+      {draft.householdsCount > 1 && <Households plan={plan} householdsCount={draft.householdsCount} moved={moved} />}
       <ToMind plan={plan} now={now} />
       <Assumptions plan={plan} change={change} changeAnswer={changeAnswer} moved={moved} unitOf={unitOf} />
       <Begin plan={plan} now={now} />
@@ -196,6 +198,7 @@ function Begin({ plan, now }: { readonly plan: BatchPlan; readonly now: PlanNow 
       beside: {
         ...(now.plannedDay && { day: { ...now.plannedDay, dayCount: now.day?.twoDays ? draft.dayCount : 1 } }),
         ...(now.lot && { cornLotId: now.lot.lotId }),
+        ...(draft.householdsCount > 1 && { householdsCount: draft.householdsCount }),
         ...(alkaliLot && { alkaliLotId: alkaliLot.alkaliLotId }),
         cannerIds: Object.values(facts.canners).flatMap(({ cannerId, name }) => (names.has(name) ? [cannerId] : [])),
       },

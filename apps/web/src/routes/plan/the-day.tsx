@@ -31,7 +31,10 @@ export function TheDay({
           <FromTo name={say('shell:plan-can-day')} day={split.can} />
         </>
       ) : (
-        <FromTo name={say('shell:plan-door-to-door')} day={day.day} />
+        <FromTo
+          name={say(isCannersAlone(day) ? 'season:screen-canners-day' : 'shell:plan-door-to-door')}
+          day={day.day}
+        />
       )}
       {length && !split && (
         <div>
@@ -77,6 +80,10 @@ export function TheDay({
       <Reasons sentences={day.reasons.filter(({ key }) => key !== 'season:door-to-door')} />
     </Passage>
   )
+}
+
+function isCannersAlone({ reasons }: DayPlan): boolean {
+  return reasons.some(({ key }) => key === 'season:canners-alone')
 }
 
 function FromTo({ name, day }: { readonly name: string; readonly day: Day }) {

@@ -2,6 +2,7 @@
 import type { CornLotFact, Facts } from '@crib/journal'
 import {
   type BatchOutcome,
+  type BatchPlan,
   type BatchPlanInput,
   type BatchWish,
   batchInputFromFacts,
@@ -77,6 +78,8 @@ function planNow(facts: Facts, draft: Draft, vague: LiquidOrDry): PlanNow {
       : {
           date: draft.date,
           clock: { from: draft.clockFrom, clockMin },
+          // Without loads there is nothing at the canners to count.
+          ...(draft.counts === 'canners' && (draft.parts.jars ?? 0) > 0 && { counts: draft.counts }),
           peopleCount: draft.peopleCount,
           dayCount: draft.dayCount,
         }
@@ -86,10 +89,13 @@ function planNow(facts: Facts, draft: Draft, vague: LiquidOrDry): PlanNow {
   if (ready.kind === 'asks') return nothing
   const outcome = batchPlan(withAssumed(ready.input, draft))
   const day =
-    outcome.kind === 'planned' && outcome.kettle.potLoads.length > 0 && plannedDay
-      ? dayForPlan(outcome, { clock: plannedDay.clock, peopleCount: plannedDay.peopleCount })
-      : null
+    outcome.kind === 'planned' && plannedDay && hasWork(outcome, plannedDay) ? dayForPlan(outcome, plannedDay) : null
   return { ...nothing, outcome, day, remembered: ready.remembered }
+}
+
+/** Whether the clock has anything to lay out: pot-loads, or loads where the canners alone are counted. */
+export function hasWork({ kettle, jars }: BatchPlan, { counts }: Pick<PlannedDay, 'counts'>): boolean {
+  return counts === 'canners' ? (jars?.rounds.length ?? 0) > 0 : kettle.potLoads.length > 0
 }
 
 /** What was changed on the sheet stands over what is remembered. */

@@ -26,6 +26,7 @@ import { CornLotForm } from '../../records/corn-lot-form.tsx'
 import { weight } from '../../records/corn-lots.tsx'
 import { useWords } from '../../words.tsx'
 import { useDraft } from './draft.tsx'
+import { upperFirst } from './plan-number.tsx'
 import { SeedLineOf } from './seed-line.tsx'
 import { chosenLot, usePlan } from './use-plan.ts'
 
@@ -139,7 +140,7 @@ function StillMissing() {
 function HowMuch() {
   const { facts } = useBook()
   const { say } = useWords()
-  const { draft, told } = useDraft()
+  const { draft, told, assume } = useDraft()
   const lots = Object.values(facts.cornLots)
   const lot = chosenLot(facts, draft)
   const leftKg = lot?.balance ? Math.max(0, lot.balance.leftKg - lot.balance.setAsideKg) : null
@@ -190,13 +191,24 @@ function HowMuch() {
         />
       )}
       {draft.jarsWanted !== null && (
-        <CountField
-          label={say('shell:plan-jars-wanted')}
-          value={draft.jarsWanted}
-          onValue={(jarsWanted) => told({ jarsWanted })}
-          min={1}
-          max={2000}
-        />
+        <>
+          <CountField
+            label={say('shell:plan-jars-wanted')}
+            value={draft.jarsWanted}
+            onValue={(jarsWanted) => told({ jarsWanted })}
+            min={1}
+            max={2000}
+          />
+          <ChoiceTags
+            legend={upperFirst(say('shell:plan-assume-jar'))}
+            options={(['half-pint', 'pint', 'quart'] as const).map((value) => ({
+              value,
+              label: upperFirst(say(`season:screen-jar-${value}`)),
+            }))}
+            value={draft.assumed.jarSize ?? 'quart'}
+            onValue={(jarSize) => assume({ jarSize })}
+          />
+        </>
       )}
       {leftKg !== null && <BeyondTheLot leftKg={leftKg} />}
       <Fold title={say('shell:plan-another-corn')}>
