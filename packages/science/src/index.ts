@@ -6,7 +6,49 @@ export {
 } from './atmosphere/standard-atmosphere.ts'
 export type { Calc, CalcResult, Field, Fields, Sentence, SeriesPoint } from './calc.ts'
 export { SCIENCE_EDITION } from './calc-value.ts'
+export {
+  type Air,
+  dryToWetFraction,
+  equilibriumHumidityFraction,
+  equilibriumMoistureChungPfostDryFraction,
+  equilibriumMoistureHendersonDryFraction,
+  wetToDryFraction,
+} from './drying/equilibrium-moisture.ts'
 export { requireInRange, type ValidRange, ValidRangeError } from './errors.ts'
+export { type Block, placesPerM2, ROWS_FLOOR_COUNT, type Spacing, squarestBlock } from './field/block.ts'
+export { type BorderRows, borderRows } from './field/border-rows.ts'
+export {
+  CROSSING_DISTANCE_M,
+  type CrossingBand,
+  CURVE_DISTANCE_M,
+  crossingAtDistance,
+  crossingTogetherFraction,
+} from './field/crossing.ts'
+export {
+  type DayTemperatures,
+  DEGREE_DAYS_TO_STAGE_F,
+  degreeDaysC,
+  degreeDaysRunningC,
+  degreeDaysToStageC,
+  type MaturityGroup,
+} from './field/degree-days.ts'
+export {
+  type DayWindow,
+  overlapDays,
+  shedLagDays,
+  shedMeetingFraction,
+  shedWindow,
+  silkWindow,
+} from './field/flowering.ts'
+export {
+  type EarCount,
+  MARKET_WET_FRACTION,
+  thousandKernelsPerBushel,
+  thousandthAcreRowFt,
+  type WeighUp,
+  yieldByEarsBuPerAcre,
+  yieldByWeightKgPerM2,
+} from './field/yield.ts'
 export {
   type GaugePoint,
   gaugeErrorPsi,
@@ -22,6 +64,17 @@ export {
   type ThermalProperties,
 } from './heat/components.ts'
 export {
+  type ConductingCylinder,
+  type CylinderCurve,
+  type CylinderPlace,
+  type CylinderSize,
+  curveSamples,
+  cylinderAxisUnaccomplished,
+  cylinderCurve,
+  cylinderHeatingFhMin,
+  slabMiddleUnaccomplished,
+} from './heat/cylinder-series.ts'
+export {
   JAR_GLASS,
   JAR_GLASS_CONDUCTIVITY_W_PER_M_K,
   JAR_HEADSPACE,
@@ -32,6 +85,7 @@ export {
   PACKED_HOMINY_DIFFUSIVITY_M2_PER_S,
 } from './heat/jar-materials.ts'
 export { type Composition, DRAINED_HOMINY, type FoodProperties, foodProperties } from './heat/mixture.ts'
+export { HISTORY_TEMPERATURE_C, type SurfaceHistory } from './heat/surface-history.ts'
 export { bulkDensityKgPerL, SHELLED_CORN_KG_PER_L, shelledCornKg, shelledCornL } from './kernels/bulk.ts'
 export {
   bushelOfDryMatterLb,

@@ -92,6 +92,9 @@ describe('a calculation of this package', () => {
     expect(shown(run('moisture-shrink', dried)).afterKg).toBe(9.425)
     const cook = { massKg: 2, rawWetFraction: 0.104, dryMatterLossFraction: 0.1, cookedWetFraction: 0.7 }
     expect(shown(run('cooked-yield', cook))).toEqual({ cookedPerRaw: 2.69, cookedKg: 5.376 })
+    expect(
+      shown(run('equilibrium-moisture', { temperatureC: 21.1111, humidityFraction: 0.6, cornType: 'flint' })),
+    ).toEqual({ equilibriumWetFraction: 0.128, equilibriumDryFraction: 0.147 })
     expect(shown(run('ear-corn', { earCornKg: 68.4, kernelWetFraction: 0.155 }))).toMatchObject({ shelledKg: 56 })
   })
 })

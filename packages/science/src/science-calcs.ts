@@ -2,6 +2,7 @@
 import { trappedAirCalc } from './air/trapped-air.calc.ts'
 import { standardAtmosphereCalc } from './atmosphere/standard-atmosphere.calc.ts'
 import type { Calc } from './calc.ts'
+import { equilibriumMoistureCalc } from './drying/equilibrium-moisture.calc.ts'
 import { gaugeCorrectionCalc } from './gauge/gauge-correction.calc.ts'
 import { foodPropertiesCalc } from './heat/food-properties.calc.ts'
 import { cookedYieldCalc } from './kernels/cooked-yield.calc.ts'
@@ -21,5 +22,6 @@ export const SCIENCE_CALCS: readonly Calc[] = [
   kernelMeasureCalc,
   earCornCalc,
   moistureShrinkCalc,
+  equilibriumMoistureCalc,
   cookedYieldCalc,
 ]

@@ -101,6 +101,16 @@ const NAMES: Partial<Record<Measure, Record<string, UnitName>>> = {
     ...spell({ unit: 'C' }, 'c', '°c'),
     ...spell({ unit: 'F' }, 'f', '°f'),
   },
+  area: {
+    ...spell({ unit: 'Ft2' }, 'sq ft', 'sqft', 'ft2', 'ft²', 'square foot', 'square feet'),
+    ...spell({ unit: 'Acre' }, 'acre', 'acres', 'ac'),
+    ...spell({ unit: 'Ha' }, 'ha', 'hectare', 'hectares'),
+    ...spell({ unit: 'M2' }, 'm2', 'm²', 'sq m', 'square metre', 'square metres', 'square meter', 'square meters'),
+  },
+  yield: {
+    ...spell({ unit: 'BuPerAcre' }, 'bu/acre', 'bu/ac'),
+    ...spell({ unit: 'KgPerHa' }, 'kg/ha'),
+  },
   count: spell({ unit: 'Count' }, 'kernels', 'kernel', 'jars', 'jar', 'ears', 'ear'),
 }
 

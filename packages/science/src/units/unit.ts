@@ -13,6 +13,8 @@ export type Measure =
   | 'count'
   | 'clock'
   | 'area'
+  | 'degree-days'
+  | 'yield'
   | 'concentration'
   | 'equivalents'
   | 'alkalinity'
@@ -79,6 +81,15 @@ export const UNITS = {
   /** Minutes after the local midnight that begins the day's work; 1500 is one in the morning of the next day. */
   ClockMin: { measure: 'clock', size: 1 },
   M2: { measure: 'area', size: 1 },
+  Ft2: { measure: 'area', size: FT_M ** 2 },
+  Acre: { measure: 'area', size: 43_560 * FT_M ** 2 },
+  Ha: { measure: 'area', size: 10_000 },
+  /** Growing degree-days, counted in either scale. */
+  DegreeDaysC: { measure: 'degree-days', size: 1 },
+  DegreeDaysF: { measure: 'degree-days', size: 5 / 9 },
+  KgPerHa: { measure: 'yield', size: 1 },
+  /** The trade's bushel of 56 lb, at whatever moisture is named beside it. */
+  BuPerAcre: { measure: 'yield', size: (56 * LB_KG * 10_000) / (43_560 * FT_M ** 2) },
   MolPerL: { measure: 'concentration', size: 1 },
   /** Moles of strong acid that an alkali neutralises: what is in it, however weak it is. */
   Eq: { measure: 'equivalents', size: 1 },
