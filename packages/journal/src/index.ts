@@ -73,7 +73,7 @@ export {
   type UnreadReason,
 } from './kinds/index.ts'
 export type { RunEvent } from './kinds/run.ts'
-export { type Member, type MemberLine, memberStories, membersOf } from './people/members.ts'
+export { type Member, type MemberLine, memberLines, memberStories, membersOf } from './people/members.ts'
 export { createReaderView, type Reader, type ReaderView, type ViewPage } from './people/reader-view.ts'
 export { createReadingIndex, type IndexedLine, type ReadingIndex, type WidthChange } from './people/reading-index.ts'
 export {

@@ -52,7 +52,7 @@ async function mayWrite(people: People, session: Session, entry: StoredEntry, ba
 }
 
 async function isNew({ store }: People, kitchenId: string): Promise<boolean> {
-  return (await store.facts.last(kitchenId)).entryCount === 0
+  return (await store.read({ kitchenId, limit: 1 })).entries.length === 0
 }
 
 function targetOf({ body }: StoredEntry): string | null {

@@ -3,7 +3,16 @@
  * a device of its own, with a chain of its own: it tells what it has itself seen (who was invited, who came, whose role
  * changed), and writes no line for anybody else's device.
  */
-import { type BodyOf, createRecorder, type Member, memberStories, membersOf, type Standing } from '@crib/journal'
+import {
+  type BodyOf,
+  createRecorder,
+  type Member,
+  type MemberLine,
+  memberLines,
+  memberStories,
+  membersOf,
+  type Standing,
+} from '@crib/journal'
 import type { ServerStore } from '@crib/journal/open'
 import type { SecretTables } from '@crib/journal/secrets'
 
@@ -29,19 +38,30 @@ export interface MembershipSetup {
 }
 
 export function createMembership({ store, tables, now, randomBytes, newId, zone }: MembershipSetup): Membership {
-  const known = new Map<string, { readonly upTo: number; readonly members: ReadonlyMap<string, Member> }>()
+  const known = new Map<string, Known>()
+
+  /** The first look reads the stories by name; every later one only what has arrived since, so it costs the same for all. */
+  async function firstLook(kitchenId: string): Promise<Known> {
+    const { upTo } = await store.facts.last(kitchenId)
+    const filed = await store.facts.ofStories(kitchenId, memberStories(kitchenId), upTo)
+    const lines = [...filed].sort((a, b) => a.arrival - b.arrival).map(({ line }) => line)
+    return { upTo, lines, members: membersOf(lines) }
+  }
 
   async function members(kitchenId: string): Promise<ReadonlyMap<string, Member>> {
+    let kept = known.get(kitchenId) ?? (await firstLook(kitchenId))
     // Asked at every request: a role that changed a moment ago, on whichever server, counts at once.
-    const { upTo } = await store.facts.last(kitchenId)
-    const kept = known.get(kitchenId)
-    if (kept?.upTo === upTo) return kept.members
-    const filed = await store.facts.ofStories(kitchenId, memberStories(kitchenId), upTo)
-    const inOrder = [...filed].sort((a, b) => a.arrival - b.arrival).map(({ line }) => line)
-    const read = { upTo, members: membersOf(inOrder) }
-    known.set(kitchenId, read)
+    for (;;) {
+      const { entries, next } = await store.read({ kitchenId, after: kept.upTo, limit: PAGE })
+      if (entries.length === 0) break
+      const told = memberLines(kitchenId, entries)
+      const lines = told.length === 0 ? kept.lines : [...kept.lines, ...told]
+      kept = { upTo: next, lines, members: told.length === 0 ? kept.members : membersOf(lines) }
+    }
+    known.delete(kitchenId)
+    known.set(kitchenId, kept)
     if (known.size > MOST_KEPT) known.delete(known.keys().next().value!)
-    return read.members
+    return kept.members
   }
 
   async function deviceId(): Promise<string> {
@@ -88,4 +108,11 @@ export function createMembership({ store, tables, now, randomBytes, newId, zone 
   }
 }
 
+interface Known {
+  readonly upTo: number
+  readonly lines: readonly MemberLine[]
+  readonly members: ReadonlyMap<string, Member>
+}
+
 const MOST_KEPT = 1000
+const PAGE = 5000

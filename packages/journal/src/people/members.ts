@@ -2,7 +2,9 @@
  * Who belongs to a kitchen, from its lines in the order they arrived. Corrections and withdrawals count for nothing
  * here: a role is changed by a new entry alone, so that nobody can widen their own by taking another's word back.
  */
+import type { StoredEntry } from '../envelope.ts'
 import type { LedgerLine } from '../fold/facts.ts'
+import { placeEntry } from '../fold/ledger.ts'
 import type { BodyOf } from '../kinds/index.ts'
 import type { Role } from './roles.ts'
 
@@ -21,6 +23,14 @@ export type MemberLine = Pick<LedgerLine, 'kind' | 'personId' | 'instant' | 'bod
 /** The stories `membersOf` reads. */
 export function memberStories(kitchenId: string): readonly string[] {
   return [`kitchen:${kitchenId}`, 'people:members']
+}
+
+/** What of these entries `membersOf` reads, in their order. */
+export function memberLines(kitchenId: string, entries: readonly StoredEntry[]): readonly MemberLine[] {
+  const stories = memberStories(kitchenId)
+  return entries
+    .map((entry) => placeEntry(entry))
+    .flatMap(({ entity, line }) => (stories.includes(entity) ? [line] : []))
 }
 
 /** Whoever opened the kitchen is its first keeper. */
