@@ -63,29 +63,6 @@ export {
   type FoodComponent,
   type ThermalProperties,
 } from './heat/components.ts'
-export {
-  type ConductingCylinder,
-  type CylinderCurve,
-  type CylinderPlace,
-  type CylinderSize,
-  curveSamples,
-  cylinderAxisUnaccomplished,
-  cylinderCurve,
-  cylinderHeatingFhMin,
-  slabMiddleUnaccomplished,
-} from './heat/cylinder-series.ts'
-export {
-  JAR_GLASS,
-  JAR_GLASS_CONDUCTIVITY_W_PER_M_K,
-  JAR_HEADSPACE,
-  JAR_SIZES,
-  type JarSize,
-  type LowMidHigh,
-  type Material,
-  PACKED_HOMINY_DIFFUSIVITY_M2_PER_S,
-} from './heat/jar-materials.ts'
-export { type Composition, DRAINED_HOMINY, type FoodProperties, foodProperties } from './heat/mixture.ts'
-export { HISTORY_TEMPERATURE_C, type SurfaceHistory } from './heat/surface-history.ts'
 export { bulkDensityKgPerL, SHELLED_CORN_KG_PER_L, shelledCornKg, shelledCornL } from './kernels/bulk.ts'
 export {
   bushelOfDryMatterLb,
