@@ -142,3 +142,49 @@ export {
   type QuantityFault,
 } from './units/parse-quantity.ts'
 export { convert, type Measure, type Quantity, UNITS, type Unit } from './units/unit.ts'
+export {
+  alleleMissedFraction,
+  earsPresentCount,
+  effectiveEarsCount,
+  effectiveSizeOfEars,
+  effectiveSizeOfFamilies,
+  effectiveSizeOverYears,
+  inbreedingFraction,
+  individualsToKeepAllelesCount,
+  reserveLostFraction,
+  varianceOfGametes,
+  yieldLostFraction,
+} from './seed/effective-size.ts'
+export {
+  beliefMeanFraction,
+  beliefOfTest,
+  beliefQuantileFraction,
+  beliefRangeFraction,
+  type GerminationBelief,
+  type WeightedFraction,
+} from './seed/germination-belief.ts'
+export {
+  type AgedTest,
+  ageingRateMiddle,
+  FRESH_FRACTION,
+  germinationAfter,
+  type LotAgeing,
+  type LotStart,
+  lotAgeing,
+  probitsUntil,
+} from './seed/lot-ageing.ts'
+export { type OffTypeCount, type OffTypeTrend, offTypeTrend } from './seed/off-type-trend.ts'
+export { type ReplicateSpread, regrowBelowFraction, replicateSpread } from './seed/replicate-tolerance.ts'
+export { type NeedByBelief, plantsReachedFraction, seedReserveByBeliefCount } from './seed/reserve-by-belief.ts'
+export {
+  daysToViability,
+  type LifeWanted,
+  moistureFloorWetFraction,
+  probitDaysEllisRoberts1980,
+  probitsLost,
+  type StorageCondition,
+  type StoragePeriod,
+  viabilityEllisRoberts1980,
+  warmestForLifeC,
+  wettestForLifeWetFraction,
+} from './seed/viability.ts'
