@@ -63,6 +63,41 @@ export {
   type FoodComponent,
   type ThermalProperties,
 } from './heat/components.ts'
+export {
+  type ConductingCylinder,
+  type CylinderCurve,
+  type CylinderPlace,
+  type CylinderSize,
+  curveSamples,
+  cylinderAxisUnaccomplished,
+  cylinderCurve,
+  cylinderHeatingFhMin,
+  slabMiddleUnaccomplished,
+} from './heat/cylinder-series.ts'
+export { ballFhPerU, ballGDeltaF } from './heat/formula-ball.ts'
+export {
+  type FormulaResult,
+  type HeatingLine,
+  heatingOnlyFhPerU,
+  heatingTimeBall1923,
+  heatingTimeStumbo1973,
+  lethalityBall1923,
+  lethalityStumbo1973,
+  minutesPerReferenceMinute,
+} from './heat/formula-method.ts'
+export { stumboFhPerU, stumboGDeltaF } from './heat/formula-stumbo.ts'
+export {
+  JAR_GLASS,
+  JAR_GLASS_CONDUCTIVITY_W_PER_M_K,
+  JAR_HEADSPACE,
+  JAR_SIZES,
+  type JarSize,
+  type LowMidHigh,
+  type Material,
+  PACKED_HOMINY_DIFFUSIVITY_M2_PER_S,
+} from './heat/jar-materials.ts'
+export { type Composition, DRAINED_HOMINY, type FoodProperties, foodProperties } from './heat/mixture.ts'
+export { HISTORY_TEMPERATURE_C, type SurfaceHistory } from './heat/surface-history.ts'
 export { bulkDensityKgPerL, SHELLED_CORN_KG_PER_L, shelledCornKg, shelledCornL } from './kernels/bulk.ts'
 export {
   bushelOfDryMatterLb,
@@ -108,40 +143,6 @@ export {
   UP_TO_WHOLE,
 } from './reckoned.ts'
 export { SCIENCE_CALCS } from './science-calcs.ts'
-export { germinationRangeFraction, type SeedNeed, type SproutTest, seedReserveCount } from './seed/reserve.ts'
-export { type BetaShape, betaCdfFraction, betaQuantile } from './statistics/beta.ts'
-export { atLeastFraction, betaBinomialAtLeastFraction } from './statistics/binomial.ts'
-export {
-  type CountOf,
-  clopperPearson1934,
-  type FractionRange,
-  testSizeForWidthCount,
-  type WidthWanted,
-  wilson1927,
-} from './statistics/intervals.ts'
-export { normalCdfFraction, normalQuantile } from './statistics/normal.ts'
-export {
-  boilingTemperatureC,
-  type CannerSteam,
-  steamPressureKPaGauge,
-  steamTemperatureC,
-} from './steam/canner-steam.ts'
-export {
-  SATURATION_PRESSURE_KPA_ABS,
-  SATURATION_TEMPERATURE_C,
-  saturationPressureKPaAbs,
-  saturationPressureWagnerPruss1992KPaAbs,
-  saturationTemperatureC,
-} from './steam/saturation.ts'
-export { cToF, fToC, ftToM, kPaAbsToPsiGauge, mToFt, psiGaugeToKPaAbs } from './units/convert-named.ts'
-export {
-  type LiquidOrDry,
-  type ParsedQuantity,
-  type ParseQuantityOptions,
-  parseQuantity,
-  type QuantityFault,
-} from './units/parse-quantity.ts'
-export { convert, type Measure, type Quantity, UNITS, type Unit } from './units/unit.ts'
 export {
   alleleMissedFraction,
   earsPresentCount,
@@ -175,6 +176,7 @@ export {
 } from './seed/lot-ageing.ts'
 export { type OffTypeCount, type OffTypeTrend, offTypeTrend } from './seed/off-type-trend.ts'
 export { type ReplicateSpread, regrowBelowFraction, replicateSpread } from './seed/replicate-tolerance.ts'
+export { germinationRangeFraction, type SeedNeed, type SproutTest, seedReserveCount } from './seed/reserve.ts'
 export { type NeedByBelief, plantsReachedFraction, seedReserveByBeliefCount } from './seed/reserve-by-belief.ts'
 export {
   daysToViability,
@@ -188,3 +190,36 @@ export {
   warmestForLifeC,
   wettestForLifeWetFraction,
 } from './seed/viability.ts'
+export { type BetaShape, betaCdfFraction, betaQuantile } from './statistics/beta.ts'
+export { atLeastFraction, betaBinomialAtLeastFraction } from './statistics/binomial.ts'
+export {
+  type CountOf,
+  clopperPearson1934,
+  type FractionRange,
+  testSizeForWidthCount,
+  type WidthWanted,
+  wilson1927,
+} from './statistics/intervals.ts'
+export { normalCdfFraction, normalQuantile } from './statistics/normal.ts'
+export {
+  boilingTemperatureC,
+  type CannerSteam,
+  steamPressureKPaGauge,
+  steamTemperatureC,
+} from './steam/canner-steam.ts'
+export {
+  SATURATION_PRESSURE_KPA_ABS,
+  SATURATION_TEMPERATURE_C,
+  saturationPressureKPaAbs,
+  saturationPressureWagnerPruss1992KPaAbs,
+  saturationTemperatureC,
+} from './steam/saturation.ts'
+export { cToF, fToC, ftToM, kPaAbsToPsiGauge, mToFt, psiGaugeToKPaAbs } from './units/convert-named.ts'
+export {
+  type LiquidOrDry,
+  type ParsedQuantity,
+  type ParseQuantityOptions,
+  parseQuantity,
+  type QuantityFault,
+} from './units/parse-quantity.ts'
+export { convert, type Measure, type Quantity, UNITS, type Unit } from './units/unit.ts'

@@ -5,6 +5,7 @@ import type { Calc } from './calc.ts'
 import { equilibriumMoistureCalc } from './drying/equilibrium-moisture.calc.ts'
 import { gaugeCorrectionCalc } from './gauge/gauge-correction.calc.ts'
 import { foodPropertiesCalc } from './heat/food-properties.calc.ts'
+import { formulaMethodCalc } from './heat/formula-method.calc.ts'
 import { cookedYieldCalc } from './kernels/cooked-yield.calc.ts'
 import { earCornCalc } from './kernels/ear-corn.calc.ts'
 import { kernelMeasureCalc } from './kernels/kernel-measure.calc.ts'
@@ -24,4 +25,5 @@ export const SCIENCE_CALCS: readonly Calc[] = [
   moistureShrinkCalc,
   equilibriumMoistureCalc,
   cookedYieldCalc,
+  formulaMethodCalc,
 ]
