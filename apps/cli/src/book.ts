@@ -3,7 +3,7 @@
  * Leaves out: what an entry means (package journal).
  */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { dirname } from 'node:path'
+import { dirname, join } from 'node:path'
 import {
   type BodyOf,
   createId,
@@ -15,6 +15,7 @@ import {
   NO_FACTS,
   type StoredEntry,
 } from '@crib/journal'
+import type { ServerStore } from '@crib/journal/open'
 import { defaultBookFile, openSqliteStore } from '@crib/journal/sqlite'
 import { createWords, PLAIN_NOUNS, type Words } from '@crib/wording'
 import { badInput } from './exit-codes.ts'
@@ -61,18 +62,26 @@ export function bookFile({ book }: BookFlags, { env, home }: Terminal): string {
 export async function withStore<Result>(
   flags: BookFlags,
   terminal: Terminal,
-  use: (store: JournalStore, file: string) => Promise<Result>,
+  use: (store: ServerStore, file: string) => Promise<Result>,
   { mayBegin = false } = {},
 ): Promise<Result> {
   const file = bookFile(flags, terminal)
-  if (!mayBegin && !existsSync(file)) throw badInput('terminal:no-book-yet', { file })
-  mkdirSync(dirname(file), { recursive: true })
-  const store = await openSqliteStore(file)
+  if (!isAddress(file) && !mayBegin && !existsSync(file)) throw badInput('terminal:no-book-yet', { file })
+  const store = await openBookAt(file)
   try {
     return await use(store, file)
   } finally {
     await store.close()
   }
+}
+
+const isAddress = (where: string): boolean => /^postgres(ql)?:\/\//.test(where)
+
+/** Opens the book in a file, making its folder, or at an address; the driver for addresses is loaded only then. */
+export async function openBookAt(where: string): Promise<ServerStore> {
+  if (isAddress(where)) return (await import('@crib/journal/open')).openStore(where)
+  mkdirSync(dirname(where), { recursive: true })
+  return await openSqliteStore(where)
 }
 
 /**
@@ -102,7 +111,8 @@ export function withFacts<Result>(
   terminal: Terminal,
   use: (book: Pick<OpenBook, 'facts' | 'words'>) => Promise<Result>,
 ): Promise<Result> {
-  if (existsSync(bookFile(flags, terminal))) return withOpenBook(flags, terminal, use)
+  const where = bookFile(flags, terminal)
+  if (isAddress(where) || existsSync(where)) return withOpenBook(flags, terminal, use)
   if (flags.book !== undefined) throw badInput('terminal:no-book-yet', { file: flags.book })
   return use({ facts: NO_FACTS, words: createWords() })
 }
@@ -118,7 +128,7 @@ export async function readAll(store: JournalStore, kitchenId: string): Promise<S
 }
 
 /** Which kitchen of the book is meant: the only one, or the one named by its name or id. */
-async function chooseKitchen(store: JournalStore, asked: string | undefined): Promise<string | null> {
+export async function chooseKitchen(store: JournalStore, asked: string | undefined): Promise<string | null> {
   const kitchens = await store.kitchens()
   if (asked === undefined && kitchens.length <= 1) return kitchens[0]?.kitchenId ?? null
   const named = await Promise.all(
@@ -146,7 +156,7 @@ function writingTo(file: string, store: JournalStore, kitchenId: string | null, 
     const recorder = createRecorder({
       store,
       kitchenId: opened,
-      ...readDevice(file, newId),
+      ...readDevice(file, newId, terminal.home),
       clock,
       random,
       zone: terminal.zone,
@@ -157,9 +167,10 @@ function writingTo(file: string, store: JournalStore, kitchenId: string | null, 
 }
 
 /** This terminal's own device beside the book, so that two installations never continue one chain. */
-function readDevice(file: string, newId: () => string): Device {
-  const deviceFile = `${file}.device.json`
+function readDevice(file: string, newId: () => string, home: string): Device {
+  const deviceFile = isAddress(file) ? join(home, '.kettle-and-crib', 'device.json') : `${file}.device.json`
   if (existsSync(deviceFile)) return JSON.parse(readFileSync(deviceFile, 'utf8')) as Device
+  mkdirSync(dirname(deviceFile), { recursive: true })
   const device: Device = { deviceId: newId(), personId: newId() }
   writeFileSync(deviceFile, `${JSON.stringify(device, null, 2)}\n`, { mode: 0o600, flag: 'wx' })
   return device

@@ -1,16 +1,18 @@
 /** `crib book`: what the book holds, line by line, whether it is whole, and all of it out to a file and in again. */
-import { createReadStream } from 'node:fs'
 import { writeFile } from 'node:fs/promises'
-import { createInterface } from 'node:readline'
 import { type EntryOutcome, history, type JournalStore, type StoredEntry } from '@crib/journal'
+import { linesOfFile } from '@crib/journal/care'
 import type { Command } from 'commander'
 import { type BookFlags, type OpenBook, readAll, withOpenBook, withStore } from '../book.ts'
 import { bookLines } from '../book-lines.ts'
 import { showInstant } from '../clock-times.ts'
 import { badInput, EXIT } from '../exit-codes.ts'
 import { type AddVerb, type Door, printJson, verb, withBook } from '../verb.ts'
+import { addBookCare } from './book-care.ts'
 
 const IMPORT_AT_ONCE = 500
+/** Above the longest entry a store keeps. */
+const MOST_LINE_BYTES = 2_000_000
 
 export const addBook: AddVerb = (program, door) => {
   const book = program.command('book').description(door.words.say('terminal:about-book'))
@@ -19,6 +21,7 @@ export const addBook: AddVerb = (program, door) => {
   addVerify(book, door)
   addExport(book, door)
   addImport(book, door)
+  addBookCare(book, door)
 }
 
 function addShow(parent: Command, door: Door): void {
@@ -118,15 +121,14 @@ function addImport(parent: Command, door: Door): void {
 }
 
 async function readEntries(from: string, { terminal }: Door): Promise<StoredEntry[]> {
-  const lines =
-    from === '-' ? (await terminal.readInput()).split('\n') : createInterface({ input: createReadStream(from) })
+  const lines = from === '-' ? (await terminal.readInput()).split('\n') : linesOfFile(from, MOST_LINE_BYTES)
   const entries: StoredEntry[] = []
   let number = 0
   for await (const line of lines) {
     number += 1
-    if (line.trim() === '') continue
+    if (line?.trim() === '') continue
     try {
-      entries.push(JSON.parse(line) as StoredEntry)
+      entries.push(JSON.parse(line ?? 'a line longer than any entry') as StoredEntry)
     } catch (error) {
       throw badInput('terminal:broken-json', { where: `${from}:${number}`, detail: (error as Error).message })
     }

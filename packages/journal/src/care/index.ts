@@ -11,5 +11,6 @@ export {
   restore,
 } from './backup.ts'
 export { BUNDLE_FORMAT, BUNDLE_VERSION, type BundleManifest, type BundleSetup, writeBundle } from './bundle.ts'
+export { linesOfFile } from './json-lines.ts'
 export { type MoveReport, moveKitchen } from './move.ts'
 export { type BundleFault, type BundleFaultCode, type TakeInSetup, type TakenIn, takeIn } from './take-in.ts'

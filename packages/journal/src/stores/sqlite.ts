@@ -7,6 +7,7 @@ import type { ChainHead, StoredEntry } from '../envelope.ts'
 import type { ServerStore } from '../server-store.ts'
 import type { AppendOutcome, EntryOutcome, KitchenSummary, ReadPage, ReadQuery } from '../store.ts'
 import { amendedStory } from '../tables/amended.ts'
+import type { FactTables } from '../tables/port.ts'
 import { admit, examine, inChainOrder, pageLimit, refusedAlone } from './admit.ts'
 import { continues, createHeads, NOTHING_YET, type SeenHead } from './heads.ts'
 import {
@@ -49,14 +50,15 @@ export async function openSqliteStore(file: string, options: DatabaseOptions = {
     throw cause
   }
   const heads = createHeads()
+  const facts = sqlFacts(engineOf(db), BODIES, '')
   return {
     engine: 'sqlite',
     where: file,
-    facts: sqlFacts(engineOf(db), BODIES, ''),
+    facts,
     append: async (entries) => append(db, heads, entries),
     read: async (query) => read(db, query),
     head: async (kitchenId, deviceId) => head(db, kitchenId, deviceId),
-    kitchens: async () => kitchens(db),
+    kitchens: () => kitchens(db, facts),
     entry: async (kitchenId, entryId) => entry(db, kitchenId, entryId),
     verify: async () => verify(db),
     async erase(entryId, kitchenId) {
@@ -210,16 +212,15 @@ function head(db: OpenedDatabase, kitchenId: string, deviceId: string): ChainHea
 }
 
 /** Steps from kitchen to kitchen by the index instead of reading every line's. */
-function kitchens(db: OpenedDatabase): readonly KitchenSummary[] {
+async function kitchens(db: OpenedDatabase, { last }: FactTables): Promise<readonly KitchenSummary[]> {
   const found: KitchenSummary[] = []
-  for (let last = ''; ; ) {
+  for (let before = ''; ; ) {
     const [row] = db.all<[string]>('select kitchen_id from entry where kitchen_id > ? order by kitchen_id limit 1', [
-      last,
+      before,
     ])
     if (!row) return found
-    last = row[0]
-    const [count] = db.all<[number]>('select count(*) from entry where kitchen_id = ?', [last])
-    found.push({ kitchenId: last, entryCount: count![0] })
+    before = row[0]
+    found.push({ kitchenId: before, entryCount: (await last(before)).entryCount })
   }
 }
 
