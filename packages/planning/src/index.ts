@@ -99,7 +99,7 @@ export { type CardWish, cardOfCanner, WEIGHTS_LB } from './canner/card-of-canner
 export { dayOfInstant, instantOnDay, lastInstantOfClock, logInstants } from './canner/clock-instants.ts'
 export { confirmHold, type HoldConfirmed } from './canner/confirm-hold.ts'
 export { type Dial, type DialTest, dialOf } from './canner/dial.ts'
-export type { GaugeCard } from './canner/gauge-card.ts'
+export { type GaugeCard, nextTestSentence } from './canner/gauge-card.ts'
 export { cannerLetter, type LoadCodeParts, loadCode } from './canner/load-code.ts'
 export {
   type CannerShare,

@@ -16,12 +16,17 @@ export default function PlanScreen() {
   const { facts } = useBook()
   const seasonYear = seasonYearOf(facts, localDay())
   const isSeedAnswered = Object.values(facts.seed).some((seed) => seed.seasonYear === seasonYear)
-  if (!isSeedAnswered) return <SeedAsk seasonYear={seasonYear} />
   return (
     <DraftProvider>
       <Switch>
-        <Route path="/" component={WishSheet} />
+        {/* Reading where jars stand makes nothing food, so a card may lead there before seed is put by. */}
         <Route path="/standing" component={Reading} />
+        {!isSeedAnswered && (
+          <Route>
+            <SeedAsk seasonYear={seasonYear} />
+          </Route>
+        )}
+        <Route path="/" component={WishSheet} />
         <Route path="/sheet" component={PlanSheet} />
         <Route path="/print" component={PrintPlan} />
         <Route component={NotHere} />

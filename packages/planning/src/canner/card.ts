@@ -113,7 +113,7 @@ export function cannerCard(asTyped: CardInput): CardOutcome {
       ...(first ? [] : [say('canner:no-usable-gauge')]),
     ],
     cautions: [
-      ...(input.rim === undefined ? [] : [habitLine('rim').say]),
+      ...(input.rim === undefined ? [] : [input.rim === 'metal' ? habitLine('rim').say : say('canner:rim-gasket')]),
       ...cautionsFor('vent'),
       ...cautionsFor('pressure'),
     ],

@@ -1,8 +1,9 @@
 import { headspaceRule } from '@crib/guidance'
-import type { Calc, CalcResult, Field, GaugePoint, Reckoned, Sentence } from '@crib/science'
+import type { Calc, CalcResult, Field, GaugePoint, Reckoned } from '@crib/science'
 import { say } from '../shared/say.ts'
 import { conditionsOf, ELEVATION, KNOWN_BY, type PlaceInput } from './calc-fields.ts'
 import { type CannerCard, cannerCard } from './card.ts'
+import { nextTestSentence } from './gauge-card.ts'
 
 interface GaugeAimInput extends PlaceInput {
   readonly test?: readonly GaugePoint[]
@@ -132,12 +133,8 @@ function aim(card: CannerCard): CalcResult {
       ...(second ? [say('canner:dial-second', { hold: { value: second.holdAt!.value, unit: 'PsiGauge' } })] : []),
       ...reasons,
     ],
-    warnings: [...dueSentences(dial?.nextTestDue), ...card.cautions],
+    warnings: [...(dial?.nextTestDue ? [nextTestSentence(dial.nextTestDue)] : []), ...card.cautions],
   }
-}
-
-function dueSentences(nextTestDue: Reckoned | undefined): Sentence[] {
-  return nextTestDue ? [say('canner:next-test-due', { days: nextTestDue.value })] : []
 }
 
 function named(values: readonly (readonly [id: string, value: Reckoned | undefined])[]): Reckoned[] {

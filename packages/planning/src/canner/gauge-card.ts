@@ -182,6 +182,11 @@ function nextTest(testedDaysAgo: number, sourceKeys: readonly string[]): Reckone
   })
 }
 
+/** When the dial is tested next, and what is written on its tag. */
+export function nextTestSentence({ value, unit }: Reckoned): Sentence {
+  return say('canner:next-test-due', { days: { value, unit } })
+}
+
 function psi(value: number): Quantity {
   return { value: Number(value.toFixed(2)), unit: 'PsiGauge' }
 }

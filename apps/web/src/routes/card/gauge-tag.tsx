@@ -1,13 +1,13 @@
 /** GaugeTag: what is written on the tag tied to the lid. Props: canner, route (the dial's part of its card). */
 import type { CannerFact } from '@crib/journal'
-import type { GaugeCard } from '@crib/planning'
+import { type GaugeCard, nextTestSentence } from '@crib/planning'
 import { formatQuantity, formatReckoned } from '@crib/wording'
 import { ButtonRow, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { dayText } from '../pantry/day-text.ts'
 
 export function GaugeTag({ canner, route }: { readonly canner: CannerFact; readonly route: GaugeCard | undefined }) {
-  const { say } = useWords()
+  const { say, sentence } = useWords()
   const test = canner.gaugeTests.at(-1)
   if (!test) {
     return (
@@ -30,7 +30,7 @@ export function GaugeTag({ canner, route }: { readonly canner: CannerFact; reado
           <li key={truePsi}>{say('shell:card-tag-reads', { truth: psi(truePsi), reads: psi(readsPsi) })}</li>
         ))}
         <li>{say('shell:card-tag-tested', { day: dayText(test.testedOn), tester: test.tester })}</li>
-        {route?.nextTestDue && <li>{say('shell:card-tag-due', { days: formatReckoned(route.nextTestDue) })}</li>}
+        {route?.holdAt && route.nextTestDue && <li>{sentence(nextTestSentence(route.nextTestDue))}</li>}
       </ul>
     </div>
   )

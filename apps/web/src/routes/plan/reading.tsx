@@ -66,21 +66,26 @@ export function Reading() {
               edition: GUIDANCE_EDITION,
               food: standingFood(alkali),
             })
-            if (kept) go('/sheet')
+            if (!kept) return
+            // From a card there is no day to go on to: back to where the reading was asked for.
+            if (outcome === null) history.back()
+            else go('/sheet')
           }}
         >
           {say('shell:plan-standing-have-read')}
         </NextAction>
-        <SideAction
-          onClick={() => {
-            const { jars: _, ...others } = draft.parts
-            const hasOther = Object.values(others).some((count) => count > 0)
-            told({ parts: hasOther ? others : { freezer: 1 }, jarsWanted: null })
-            go('/sheet')
-          }}
-        >
-          {say('shell:plan-standing-without')}
-        </SideAction>
+        {outcome !== null && (
+          <SideAction
+            onClick={() => {
+              const { jars: _, ...others } = draft.parts
+              const hasOther = Object.values(others).some((count) => count > 0)
+              told({ parts: hasOther ? others : { freezer: 1 }, jarsWanted: null })
+              go('/sheet')
+            }}
+          >
+            {say('shell:plan-standing-without')}
+          </SideAction>
+        )}
         <Asked record={record} />
       </Passage>
     </Sheet>
