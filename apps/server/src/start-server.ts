@@ -49,6 +49,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   return new Promise((resolve) => {
     const server = serve({ fetch: app.fetch, port: freePort, hostname: host }, (address) => {
       const url = `http://${nameOf(host)}:${address.port}/`
+      if (reach === 'home') people.address = `http://${nameOf('0.0.0.0')}:${address.port}/`
+      else if (reach === 'network') people.address = url
       resolve({
         url,
         reach,

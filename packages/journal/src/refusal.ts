@@ -26,10 +26,14 @@ export const REFUSAL_CODES = [
   'no-such-plot',
   'no-such-planting',
   'before-sowing',
+  'no-such-seed-lot',
+  'before-seed-put-by',
+  'seed-used-beyond',
   'heat-off-already-told',
   'gauge-not-on-canner',
   'correction-moves-entry',
   'happened-after-written',
+  'not-yours-to-write',
 ] as const
 
 export type RefusalCode = (typeof REFUSAL_CODES)[number]

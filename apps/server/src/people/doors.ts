@@ -19,6 +19,7 @@ export const DOORS: readonly Door[] = [
   { method: 'GET', path: '/api/health', to: 'open' },
   { method: 'GET', path: '/api/people/me', to: 'open' },
   { method: 'POST', path: '/api/people/join/look', to: 'open' },
+  { method: 'POST', path: '/api/people/join/passkey', to: 'open' },
   { method: 'POST', path: '/api/people/join', to: 'open' },
   { method: 'POST', path: '/api/people/sign-in', to: 'open' },
   { method: 'POST', path: '/api/people/passkey/ask', to: 'open' },

@@ -5,6 +5,7 @@ import type { Context, MiddlewareHandler } from 'hono'
 import { deleteCookie, getCookie, setCookie } from 'hono/cookie'
 import { HTTPException } from 'hono/http-exception'
 import { doorOf } from './doors.ts'
+import { nextStroke } from './even-time.ts'
 import type { People } from './people.ts'
 import type { Session } from './sessions.ts'
 
@@ -29,6 +30,7 @@ export function gate(people: People | undefined): MiddlewareHandler<GateEnv> {
       c.set('who', HOUSE)
       return next()
     }
+    const askedAtMs = performance.now()
     if (c.req.method !== 'GET' && c.req.method !== 'HEAD' && !isOwnPage(c)) {
       throw new HTTPException(403, { message: words.say('shell:people-foreign-page') })
     }
@@ -47,10 +49,10 @@ export function gate(people: People | undefined): MiddlewareHandler<GateEnv> {
         : 'outsider'
     c.set('who', { kind: 'person', session, standing })
     // An unknown address is answered as such by the routes; a known one asks for the act it stands for.
-    if (door?.act && !mayDo(standing, door.act)) {
-      throw new HTTPException(403, { message: words.say('shell:people-not-yours') })
-    }
-    return next()
+    const isTheirs = !door?.act || mayDo(standing, door.act)
+    if (isTheirs) await next()
+    if (standing !== 'keeper') await nextStroke(askedAtMs)
+    if (!isTheirs) throw new HTTPException(403, { message: words.say('shell:people-not-yours') })
   }
 }
 

@@ -8,11 +8,14 @@ export interface JoinAsked {
   readonly secret: string
   readonly name?: string | undefined
   readonly passphrase?: string | undefined
+  /** In place of a passphrase, made for the person id this server gave when it was asked for. */
+  readonly passkey?: { readonly personId: string; readonly origin: string; readonly answer: NewPasskey } | undefined
   /** Somebody who is signed in already joins as who they are. */
   readonly session: Session | null
 }
 
-export type JoinFault = 'invitation-gone' | 'name-taken' | 'name-missing'
+export type NewPasskey = Parameters<People['passkeys']['keep']>[2]
+export type JoinFault = 'invitation-gone' | 'name-taken' | 'name-missing' | 'passkey-not-taken'
 export type Joined =
   | {
       readonly ok: true
@@ -21,17 +24,27 @@ export type Joined =
     }
   | { readonly ok: false; readonly why: JoinFault }
 
-export const JOIN_FAULT_STATUS = { 'invitation-gone': 404, 'name-taken': 409, 'name-missing': 400 } as const
+export const JOIN_FAULT_STATUS = {
+  'invitation-gone': 404,
+  'name-taken': 409,
+  'name-missing': 400,
+  'passkey-not-taken': 400,
+} as const
 
 export async function join(people: People, asked: JoinAsked): Promise<Joined> {
-  const { secret, name, passphrase, session } = asked
+  const { secret, name = '', passphrase, passkey, session } = asked
   // Looked at first: nobody without an invitation makes this machine work on a passphrase.
   if (!(await people.invitations.look(secret))) return { ok: false, why: 'invitation-gone' }
-  if (!session && (name === undefined || passphrase === undefined)) return { ok: false, why: 'name-missing' }
-  const person = session ?? {
-    ...{ personId: people.newId(), name: name!, mayOpen: false },
+  if (!session && (name === '' || (passphrase === undefined && !passkey))) return { ok: false, why: 'name-missing' }
+  const person = session ?? { personId: passkey?.personId ?? people.newId(), name }
+  if (!session) {
+    // A passkey is proved before anything is kept: the person id it names was given out with its challenge alone.
+    if (passkey && !(await people.passkeys.keep(person, passkey.origin, passkey.answer))) {
+      return { ok: false, why: 'passkey-not-taken' }
+    }
+    const made = await people.accounts.make({ ...person, mayOpen: false }, passkey ? null : passphrase!)
+    if (!made) return { ok: false, why: 'name-taken' }
   }
-  if (!session && !(await people.accounts.make(person, passphrase!))) return { ok: false, why: 'name-taken' }
   const invitation = await people.invitations.take(secret)
   if (!invitation) {
     if (!session) await people.accounts.remove(person.personId)

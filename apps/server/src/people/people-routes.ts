@@ -44,7 +44,7 @@ export function peopleRoutes(people: People): Hono<GateEnv> {
 
   routes.get('/me', async (c) => {
     const who = c.get('who')
-    if (who.kind === 'house') return c.json({ asks: false, person: null, kitchens: [] })
+    if (who.kind === 'house') return c.json({ asks: false, address: people.address, person: null, kitchens: [] })
     if (who.kind === 'stranger') return c.json({ asks: true, person: null, kitchens: [] })
     const { personId, name, mayOpen } = who.session
     const seats = await people.membership.seats(personId)
@@ -52,7 +52,7 @@ export function peopleRoutes(people: People): Hono<GateEnv> {
     const kitchens = seats.flatMap((kitchenId, i) =>
       standings[i] === 'outsider' ? [] : [{ kitchenId, role: standings[i] }],
     )
-    return c.json({ asks: true, person: { personId, name, mayOpen }, kitchens })
+    return c.json({ asks: true, address: people.address, person: { personId, name, mayOpen }, kitchens })
   })
 
   routes.post('/join/look', async (c) => {
@@ -62,10 +62,39 @@ export function peopleRoutes(people: People): Hono<GateEnv> {
     return c.json({ role: invitation.role, whole: invitation.kitchenId === null })
   })
 
+  routes.post('/join/passkey', async (c) => {
+    const asked = await bodyOf(c, v.object({ secret, name }))
+    if (!(await people.invitations.look(asked.secret))) return refuse(404, 'shell:people-invitation-gone')
+    const personId = people.newId()
+    const { challengeId, options } = await people.passkeys.askNew({ personId, name: asked.name }, originOf(c))
+    return c.json({ personId, challengeId, options })
+  })
+
   routes.post('/join', async (c) => {
     const who = c.get('who')
-    const asked = await bodyOf(c, v.object({ secret, name: v.optional(name), passphrase: v.optional(passphrase) }))
-    const joined = await join(people, { ...asked, session: who.kind === 'person' ? who.session : null })
+    const { passkey, ...asked } = await bodyOf(
+      c,
+      v.object({
+        secret,
+        name: v.optional(name),
+        passphrase: v.optional(passphrase),
+        passkey: v.optional(v.object({ personId: v.string(), ...answer.entries })),
+      }),
+    )
+    const joined = await join(people, {
+      ...asked,
+      ...(passkey && {
+        passkey: {
+          personId: passkey.personId,
+          origin: originOf(c),
+          answer: {
+            challengeId: passkey.challengeId,
+            response: passkey.response as unknown as RegistrationResponseJSON,
+          },
+        },
+      }),
+      session: who.kind === 'person' ? who.session : null,
+    })
     if (!joined.ok) return refuse(JOIN_FAULT_STATUS[joined.why], `shell:people-${joined.why}`)
     if (who.kind !== 'person') await signIn(c, joined.personId)
     return c.json({ personId: joined.personId, kitchens: joined.kitchens })

@@ -25,6 +25,8 @@ export interface People {
   readonly passkeys: Passkeys
   readonly tryLimit: TryLimit
   readonly feed: Feed
+  /** Where other devices of the house reach this server; null where only the page itself knows (behind a proxy). */
+  address: string | null
   newId(): string
 }
 
@@ -44,6 +46,7 @@ export function createPeople({ reach, store, tables, now = Date.now }: PeopleSet
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC'
   return {
     reach,
+    address: null,
     store,
     accounts: createAccounts(tables, now),
     sessions: createSessions(tables, now, newId),
