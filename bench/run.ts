@@ -5,13 +5,26 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { firstLoad } from './first-load.ts'
+import { journalAppend } from './journal-append.ts'
+import { journalMillion } from './journal-million.ts'
+import { journalPostgres } from './journal-postgres.ts'
+import { journalSync } from './journal-sync.ts'
 import { planOfADay } from './plan-of-a-day.ts'
 import type { Measured } from './question.ts'
 import { recallOfJars } from './recall.ts'
 import { serverFirstByte } from './server-first-byte.ts'
 
 const BASELINE = 'bench/baseline.json'
-const QUESTIONS = [planOfADay, serverFirstByte, firstLoad, recallOfJars]
+const QUESTIONS = [
+  planOfADay,
+  serverFirstByte,
+  firstLoad,
+  recallOfJars,
+  journalAppend,
+  journalPostgres,
+  journalMillion,
+  journalSync,
+]
 
 interface Baseline {
   readonly cores: number

@@ -11,6 +11,8 @@ export type SqlValue = string | number | null
 export interface SqlEngine {
   /** Turns one `?` holding a JSON list of texts into a list for `in`. */
   readonly textList: string
+  /** Counts its rows anew, where it plans by counts. */
+  prepare?(): Promise<void>
   all<Row>(sql: string, parameters: readonly SqlValue[]): Promise<Row[]>
   /** One transaction: `guard` first, which must give one row, else nothing is changed and the answer is false. */
   changeIf(guard: Statement, changes: readonly RowsChange[]): Promise<boolean>
@@ -51,6 +53,9 @@ export function sqlFacts(engine: SqlEngine, bodies = BODIES, ofEntry = 'e.kitche
       if (!row) return null
       const [version, upTo, entryCount, turn] = row
       return { version, upTo, entryCount, turn } satisfies FactState
+    },
+    prepare: async () => {
+      await engine.prepare?.()
     },
     async last(kitchenId) {
       // Counting a million rows takes longer than a screen may: count from where the facts stand.

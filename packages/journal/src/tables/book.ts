@@ -120,6 +120,7 @@ export async function openBook(store: Pick<ServerStore, 'facts'>, kitchenId: str
         foodLots: await all('foodLots'),
         plots: await all('plots'),
         plantings: await all('plantings'),
+        seedLots: await all('seedLots'),
         entryCount: state?.entryCount ?? 0,
         questions: await book.questions(1_000_000),
         unread: unread.sort((a, b) => compareLines(a.order, b.order)).map(({ told }) => told),

@@ -16,6 +16,7 @@ const LINES_AT_ONCE = 2500
 
 /** Stories folded; null when another program changed the facts meanwhile. */
 export async function foldAnew(tables: FactTables, kitchenId: string, version: string): Promise<number | null> {
+  await tables.prepare()
   const { upTo, entryCount } = await tables.last(kitchenId)
   let turn = (await tables.state(kitchenId))?.turn ?? 0
   const making = { version: '', upTo: 0, entryCount: 0 }

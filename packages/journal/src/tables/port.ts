@@ -68,6 +68,8 @@ export interface FactPage {
 
 export interface FactTables {
   state(kitchenId: string): Promise<FactState | null>
+  /** Before everything is read: lets the engine look how much there is, so that it reads by its indexes. */
+  prepare(): Promise<void>
   /** Where the entries themselves stand. */
   last(kitchenId: string): Promise<{ readonly upTo: number; readonly entryCount: number }>
   /** Entries after a cursor, in order of arrival. */
