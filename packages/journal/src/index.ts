@@ -54,6 +54,8 @@ export {
   type RunFact,
   type Said,
   type SeedFact,
+  type SeedKernels,
+  type SeedLotFact,
   type StandingFact,
   type Told,
   type UnreadEntry,

@@ -121,6 +121,15 @@ const ASK: Asker = {
   'tassel-seen': ({ plantings }, { plantingId, seenOn }) => afterSowing(plantings, plantingId, seenOn),
   'silk-seen': ({ plantings }, { plantingId, seenOn }) => afterSowing(plantings, plantingId, seenOn),
   'harvest-brought-in': ({ plantings }, { plantingId, harvestedOn }) => afterSowing(plantings, plantingId, harvestedOn),
+  'seed-lot-recorded': nothing,
+  'germination-tested': ({ seedLots }, { seedLotId, testedOn, ofCount }) =>
+    ofSeedLot(seedLots, seedLotId, testedOn, ofCount),
+  'seed-store-noted': ({ seedLots }, { seedLotId, notedOn }) => ofSeedLot(seedLots, seedLotId, notedOn, 0),
+  'seed-given': ({ seedLots }, { seedLotId, givenOn, kernelsCount }) =>
+    ofSeedLot(seedLots, seedLotId, givenOn, kernelsCount),
+  'seed-sown': ({ seedLots }, { seedLotId, sownOn, kernelsCount }) =>
+    ofSeedLot(seedLots, seedLotId, sownOn, kernelsCount),
+  'off-types-counted': ({ seedLots }, { seedLotId, countedOn }) => ofSeedLot(seedLots, seedLotId, countedOn, 0),
 }
 
 function refusal(code: RefusalCode, params: Refusal['params']): Refusal {
@@ -141,6 +150,21 @@ function afterSowing(plantings: Facts['plantings'], plantingId: string, onDay: s
   if (!planting) return [refusal('no-such-planting', { id: plantingId })]
   if (onDay >= planting.plantedOn) return []
   return [refusal('before-sowing', { value: onDay, min: planting.plantedOn })]
+}
+
+/** Nothing is done with seed before it was put by, and no more is taken than is left. */
+function ofSeedLot(
+  seedLots: Facts['seedLots'],
+  seedLotId: string,
+  onDay: string,
+  kernelsCount: number,
+): readonly Refusal[] {
+  const lot = own(seedLots, seedLotId)
+  if (!lot) return [refusal('no-such-seed-lot', { id: seedLotId })]
+  const early = onDay < lot.putByOn ? [refusal('before-seed-put-by', { value: onDay, min: lot.putByOn })] : []
+  const left = lot.kernels?.leftCount
+  if (left === undefined || kernelsCount <= left) return early
+  return [...early, refusal('seed-used-beyond', { value: kernelsCount, max: left, name: lot.name })]
 }
 
 function neverFood(cornLots: Facts['cornLots'], lotId: string): readonly Refusal[] {

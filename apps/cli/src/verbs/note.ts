@@ -16,6 +16,7 @@ const OWN_ID: Partial<Record<Kind, string>> = {
   'kitchen-opened': 'kitchenId',
   'corn-lot-brought-in': 'lotId',
   'seed-put-by': 'seedId',
+  'seed-lot-recorded': 'seedLotId',
   'alkali-lot-recorded': 'alkaliLotId',
   'pot-recorded': 'potId',
   'canner-recorded': 'cannerId',

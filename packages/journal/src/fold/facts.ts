@@ -132,6 +132,27 @@ export interface PlantingFact extends Told<BodyOf<'planting-recorded'>> {
   readonly harvests: readonly Told<BodyOf<'harvest-brought-in'>>[]
 }
 
+/** Where a seed lot's kernels went: put by = tested + given + sown + left. */
+export interface SeedKernels {
+  readonly putByCount: number
+  readonly testedCount: number
+  readonly givenCount: number
+  readonly sownCount: number
+  /** Below zero when more is told than there was; a count of kernels by weight is never exact. */
+  readonly leftCount: number
+}
+
+export interface SeedLotFact extends Told<BodyOf<'seed-lot-recorded'>> {
+  /** By the day of the test; the last one is the newest. */
+  readonly tests: readonly Told<BodyOf<'germination-tested'>>[]
+  readonly storeNotes: readonly Told<BodyOf<'seed-store-noted'>>[]
+  readonly given: readonly Told<BodyOf<'seed-given'>>[]
+  readonly sown: readonly Told<BodyOf<'seed-sown'>>[]
+  readonly offTypes: readonly Told<BodyOf<'off-types-counted'>>[]
+  /** Null where neither a count nor a weight with its kernels was told. */
+  readonly kernels: SeedKernels | null
+}
+
 export const QUESTION_CODES = [
   'question-two-canners-one-name',
   'question-corn-used-beyond',
@@ -212,6 +233,7 @@ export interface Facts {
   readonly foodLots: ById<FoodLotFact>
   readonly plots: ById<PlotFact>
   readonly plantings: ById<PlantingFact>
+  readonly seedLots: ById<SeedLotFact>
   /** All entries, read or not. */
   readonly entryCount: number
   readonly questions: readonly Question[]

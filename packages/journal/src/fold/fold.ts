@@ -20,6 +20,7 @@ export const NO_FACTS: Facts = {
   foodLots: {},
   plots: {},
   plantings: {},
+  seedLots: {},
   entryCount: 0,
   questions: [],
   unread: [],
@@ -193,6 +194,7 @@ function copyRecords(facts: Facts): Records {
     foodLots: { ...facts.foodLots },
     plots: { ...facts.plots },
     plantings: { ...facts.plantings },
+    seedLots: { ...facts.seedLots },
   }
 }
 

@@ -1,6 +1,7 @@
 /** Which facts one story gives. Leaves out what crosses stories: balances, corn used, questions across (balance.ts). */
 import type { Facts, LedgerLine, Question } from './facts.ts'
 import { plantingStory, plotStory } from './field-stories.ts'
+import { seedLotStory } from './seed-lot-stories.ts'
 import { alkaliLotStory, batchStory, cannerStory, cornLotStory, foodLotStory, runStory, told } from './stories.ts'
 
 /** The lists of facts that are keyed by id. */
@@ -18,6 +19,7 @@ export const PARTS_OF_STORY: { readonly [type: string]: readonly Part[] } = {
   run: ['runs'],
   plot: ['plots'],
   planting: ['plantings'],
+  'seed-lot': ['seedLots'],
 }
 
 export type PutFact = <P extends Part>(part: P, id: string, fact: Facts[P][string] | null) => void
@@ -48,6 +50,7 @@ export function foldStory(story: string, lines: readonly LedgerLine[], put: PutF
   else if (type === 'run') found = may('runs', runStory(lines))
   else if (type === 'plot') found = may('plots', plotStory(lines))
   else if (type === 'planting') found = may('plantings', plantingStory(lines))
+  else if (type === 'seed-lot') found = may('seedLots', seedLotStory(lines))
   if (found || lines.length === 0) return []
   const entryIds = lines.map((line) => line.id)
   return [{ code: 'question-story-without-beginning', params: { kind: lines[0]!.kind }, entryIds, entities: [story] }]

@@ -25,6 +25,7 @@ import { kitchenNoted, kitchenOpened } from './kitchen.ts'
 import { personInvited, personJoined, personLeft, roleChanged } from './people.ts'
 import { potRecorded } from './pot.ts'
 import { runBegun, runEventHappened } from './run.ts'
+import { germinationTested, offTypesCounted, seedGiven, seedLotRecorded, seedSown, seedStoreNoted } from './seed-lot.ts'
 import { seedPutBy } from './seed-put-by.ts'
 import { standingRead } from './standing-read.ts'
 import { visibilitySet } from './visibility-set.ts'
@@ -63,6 +64,12 @@ export const KINDS = {
   'tassel-seen': tasselSeen,
   'silk-seen': silkSeen,
   'harvest-brought-in': harvestBroughtIn,
+  'seed-lot-recorded': seedLotRecorded,
+  'germination-tested': germinationTested,
+  'seed-store-noted': seedStoreNoted,
+  'seed-given': seedGiven,
+  'seed-sown': seedSown,
+  'off-types-counted': offTypesCounted,
 } as const
 
 export type Kind = keyof typeof KINDS

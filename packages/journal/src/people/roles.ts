@@ -94,6 +94,12 @@ const ACT_OF_KIND: { readonly [K in Kind]: Act } = {
   'tassel-seen': 'work',
   'silk-seen': 'work',
   'harvest-brought-in': 'work',
+  'seed-lot-recorded': 'work',
+  'germination-tested': 'work',
+  'seed-store-noted': 'work',
+  'seed-given': 'work',
+  'seed-sown': 'work',
+  'off-types-counted': 'work',
 }
 
 /** Null for a kind of a newer program: only the keeper may bring such lines. */
