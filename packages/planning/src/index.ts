@@ -129,6 +129,32 @@ export { type SharedKitchen, sharedKitchen } from './day/shared-kitchen.ts'
 export { type Day, type DayStep, type DayWait, dayTimeline } from './day/timeline.ts'
 export { type VillageInput, type VillagePlan, villageDay } from './day/village.ts'
 export {
+  type LoggerFault,
+  type LoggerFaultKind,
+  type LoggerGap,
+  type LoggerOutcome,
+  type LoggerReading,
+  type LoggerReport,
+  readLogger,
+} from './heat/logger.ts'
+export {
+  type LoggerMapping,
+  type LoggerTimeKind,
+  type LoggerUnit,
+  type LoggerValueColumn,
+  type ProposedMapping,
+  proposeLoggerMapping,
+} from './heat/logger-mapping.ts'
+export {
+  findRunMarks,
+  type MarksWish,
+  type ProposedMark,
+  pressureFromTemperature,
+  type RunMarksFound,
+  type TraceDip,
+} from './heat/run-marks.ts'
+export { createTraceThinner, type ThinTrace, type TraceReading, type TraceThinner } from './heat/thin-trace.ts'
+export {
   type Recall,
   type RecallOrigin,
   recall,
