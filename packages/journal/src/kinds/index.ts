@@ -24,6 +24,7 @@ import { type Frozen, issuesToRefusals, type KindDefinition } from './kind.ts'
 import { kitchenNoted, kitchenOpened } from './kitchen.ts'
 import { personInvited, personJoined, personLeft, roleChanged } from './people.ts'
 import { potRecorded } from './pot.ts'
+import { quickParser, UNFIT } from './quick-parse.ts'
 import { runBegun, runEventHappened } from './run.ts'
 import { germinationTested, offTypesCounted, seedGiven, seedLotRecorded, seedSown, seedStoreNoted } from './seed-lot.ts'
 import { seedPutBy } from './seed-put-by.ts'
@@ -105,7 +106,17 @@ export function readBody(kind: string, kindVersion: number, value: Json): ReadBo
   const definition = KINDS[kind] as unknown as KindDefinition
   if (kindVersion > definition.version) return { ok: false, why: 'newer-version' }
   const migrated = definition.migrate.slice(kindVersion - 1).reduce((body, step) => step(body), value)
+  const quick = quickParserOf(kind)(migrated)
+  if (quick !== UNFIT) return { ok: true, kind, body: quick as Json, entity: definition.entity(quick as never) }
   const checked = checkBody(kind, migrated)
   if (!checked.ok) return { ok: false, why: 'unreadable-body' }
   return { ok: true, kind, body: checked.body as Json, entity: definition.entity(checked.body) }
+}
+
+const quickParsers = new Map<Kind, ReturnType<typeof quickParser>>()
+
+function quickParserOf(kind: Kind): ReturnType<typeof quickParser> {
+  const known = quickParsers.get(kind) ?? quickParser(KINDS[kind].schema)
+  quickParsers.set(kind, known)
+  return known
 }
