@@ -1,11 +1,59 @@
 export { type AirLeft, airLeftTemperatureC, steamPartialPressureKPaAbs } from './air/trapped-air.ts'
 export {
+  ASH_G_PER_CUP,
+  ASH_K2O_FRACTION,
+  ASH_SOLUBLE_FRACTION,
+  type AshEstimate,
+  type AshKept,
+  ashEstimate,
+  ashPotassiumEqPerKg,
+  asPotassiumCarbonateGPerKg,
+} from './alkali/ash-estimate.ts'
+export { type DoseWish, lotDoseG, lotStrengthEqPerKg, neutralisingVinegarL } from './alkali/dose.ts'
+export {
+  ALKALI_MAKES,
+  type AlkaliMake,
+  alkaliEq,
+  alkaliG,
+  BAKED_SODA_FRACTION,
+  BOUGHT_ALKALIS,
+  type BoughtAlkali,
+} from './alkali/equivalents.ts'
+export { type LiquorIntensity, liquorIntensity, molPerLForHydroxide } from './alkali/intensity.ts'
+export {
+  CORROSIVE_PH,
+  hydroxideOfPHMolPerL,
+  isCorrosive,
+  STRIP_SPREAD_PH,
+  stripHydroxideMolPerL,
+} from './alkali/liquor-reading.ts'
+export {
+  LABEL_SPREAD_FRACTION,
+  type LiquorStrength,
+  liquorStrength,
+  type Spread,
+  SYRINGE_STEP_MEANT_ML,
+  type VinegarTitration,
+  vinegarMolPerL,
+} from './alkali/vinegar-titration.ts'
+export {
   STANDARD_ATMOSPHERE_ELEVATION_M,
   standardElevationM,
   standardPressureKPaAbs,
 } from './atmosphere/standard-atmosphere.ts'
 export type { Calc, CalcResult, Field, Fields, Sentence, SeriesPoint } from './calc.ts'
 export { SCIENCE_EDITION } from './calc-value.ts'
+export { type CoolingReadings, coolingMinutes } from './cold/cooling.ts'
+export {
+  type FreezingBody,
+  type FreezingShape,
+  freezingHeatKJPerKg,
+  freezingHoursPham1986,
+  freezingHoursPlank1913,
+  hominyHeats,
+  type WarmBody,
+} from './cold/freezing-time.ts'
+export { type AirSpell, type DryingBand, type DryingWish, dryingHours } from './drying/drying-course.ts'
 export {
   type Air,
   dryToWetFraction,
@@ -14,6 +62,47 @@ export {
   equilibriumMoistureHendersonDryFraction,
   wetToDryFraction,
 } from './drying/equilibrium-moisture.ts'
+export {
+  equilibriumMoistureGabDryFraction,
+  equilibriumMoistureHalseyDryFraction,
+  equilibriumMoistureOswinDryFraction,
+  type GabConstants,
+  type HalseyConstants,
+} from './drying/isotherms.ts'
+export {
+  dewPointC,
+  humidityFromWetBulb,
+  humidityOfRatio,
+  humidityRatio,
+  type MoistAir,
+  moistAirEnthalpyKJPerKg,
+  moistAirVolumeM3PerKg,
+  saturationVapourKPa,
+  wetBulbC,
+} from './drying/moist-air.ts'
+export {
+  cleanSaltJarWetFraction,
+  JAR_TEST_FRACTION,
+  type JarReading,
+  jarMoistureWetFraction,
+  moistureByWeightWetFraction,
+  OVEN_REPLICATE_FRACTION,
+  type OvenDish,
+  ovenMoistureWetFraction,
+  saltHumidityFraction,
+} from './drying/moisture-test.ts'
+export {
+  FLINT_KERNEL_RADIUS_M,
+  flintDiffusivityM2PerS,
+  hoursPage,
+  hoursThompson1968,
+  type Layer,
+  moistureRatioLewis,
+  moistureRatioPage,
+  moistureRatioSphere,
+  type PageCurve,
+  pageCurveMisraBrooker1980,
+} from './drying/thin-layer.ts'
 export { requireInRange, type ValidRange, ValidRangeError } from './errors.ts'
 export { type Block, placesPerM2, ROWS_FLOOR_COUNT, type Spacing, squarestBlock } from './field/block.ts'
 export { type BorderRows, borderRows } from './field/border-rows.ts'
@@ -98,6 +187,16 @@ export {
 } from './heat/jar-materials.ts'
 export { type Composition, DRAINED_HOMINY, type FoodProperties, foodProperties } from './heat/mixture.ts'
 export { HISTORY_TEMPERATURE_C, type SurfaceHistory } from './heat/surface-history.ts'
+export { cookTimeFactor, SOFTENING_Z_C } from './hydration/cook-altitude.ts'
+export { fitPeleg, type PelegFit, pelegMassG, type Weighing } from './hydration/peleg.ts'
+export {
+  GELATINISATION_C,
+  type StarchState,
+  soakedFractionRange,
+  starchState,
+  UPTAKE_SETS,
+  type UptakeSet,
+} from './hydration/soaking.ts'
 export { bulkDensityKgPerL, SHELLED_CORN_KG_PER_L, shelledCornKg, shelledCornL } from './kernels/bulk.ts'
 export {
   bushelOfDryMatterLb,
@@ -142,6 +241,29 @@ export {
   TO_WHOLE,
   UP_TO_WHOLE,
 } from './reckoned.ts'
+export {
+  type AfterBath,
+  type Bath,
+  type BathStep,
+  bathStep,
+  drainedKernels,
+  type Kernels,
+  kernelMean,
+  type RinseState,
+} from './rinse/bath.ts'
+export {
+  afterStandingFraction,
+  type BathKind,
+  type BathKindSetup,
+  followBaths,
+  KERNEL_DIFFUSIVITY_M2_PER_S,
+  KERNEL_RADIUS_M,
+  leastAlkaliPlan,
+  type PlannedBath,
+  type RinsePlan,
+  type RinseQuestion,
+} from './rinse/plan.ts'
+export { dilutedFraction, leftInfiniteBathFraction, limitedBathRoots, toEquilibriumFraction } from './rinse/sphere.ts'
 export { SCIENCE_CALCS } from './science-calcs.ts'
 export {
   alleleMissedFraction,
@@ -214,6 +336,23 @@ export {
   saturationPressureWagnerPruss1992KPaAbs,
   saturationTemperatureC,
 } from './steam/saturation.ts'
+export {
+  type AllowableStorage,
+  allowableStorage,
+  type CountedAs,
+  type StorageFigure,
+  type StorageSpell,
+  type StorageUsed,
+  storageUsed,
+} from './storage/allowable-storage.ts'
+export {
+  dryMatterLossFraction,
+  type StoredCorn,
+  storageDaysAdamsRosentrater,
+  storageDaysNdsu2019,
+  storageDaysThompson1972,
+  TABLE_DAMAGE_FRACTION,
+} from './storage/storage-life.ts'
 export { cToF, fToC, ftToM, kPaAbsToPsiGauge, mToFt, psiGaugeToKPaAbs } from './units/convert-named.ts'
 export {
   type LiquidOrDry,
@@ -223,3 +362,23 @@ export {
   type QuantityFault,
 } from './units/parse-quantity.ts'
 export { convert, type Measure, type Quantity, UNITS, type Unit } from './units/unit.ts'
+export { type ActivityModel, DAVIES, TRUESDELL_JONES } from './water/activity.ts'
+export { type Equilibria, equilibriaAt } from './water/equilibria.ts'
+export {
+  calciumHydroxideSolubilityGPerKg,
+  openToCO2,
+  type SettledLiquor,
+  type SettledOutcome,
+  type Solid,
+  settle,
+  withCO2Lost,
+} from './water/solids.ts'
+export {
+  type Mixture,
+  type Speciation,
+  type SpeciationOptions,
+  type SpeciationOutcome,
+  type Species,
+  speciate,
+} from './water/speciation.ts'
+export { type TitrationPoint, type TitrationSetup, titratedMixture, titrationCurve } from './water/titration-curve.ts'

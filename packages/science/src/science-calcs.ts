@@ -3,6 +3,7 @@ import { trappedAirCalc } from './air/trapped-air.calc.ts'
 import { standardAtmosphereCalc } from './atmosphere/standard-atmosphere.calc.ts'
 import type { Calc } from './calc.ts'
 import { equilibriumMoistureCalc } from './drying/equilibrium-moisture.calc.ts'
+import { moistAirCalc } from './drying/moist-air.calc.ts'
 import { gaugeCorrectionCalc } from './gauge/gauge-correction.calc.ts'
 import { foodPropertiesCalc } from './heat/food-properties.calc.ts'
 import { formulaMethodCalc } from './heat/formula-method.calc.ts'
@@ -25,5 +26,5 @@ export const SCIENCE_CALCS: readonly Calc[] = [
   moistureShrinkCalc,
   equilibriumMoistureCalc,
   cookedYieldCalc,
-  formulaMethodCalc,
+  moistAirCalc,
 ]
