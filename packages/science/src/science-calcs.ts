@@ -21,6 +21,7 @@ export const SCIENCE_CALCS: readonly Calc[] = [
   gaugeCorrectionCalc,
   lethalityCalc,
   foodPropertiesCalc,
+  formulaMethodCalc,
   kernelMeasureCalc,
   earCornCalc,
   moistureShrinkCalc,

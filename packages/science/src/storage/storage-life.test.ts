@@ -11,10 +11,21 @@ import {
   storageDaysThompson1972,
 } from './storage-life.ts'
 
-const here = (name: string) => new URL(`./storage-life.${name}.csv`, import.meta.url)
-const printed = readReferenceTable(here('printed'), ['wetPercent', 'temperatureF', 'days'])
-const worked = readReferenceTable(here('worked'), ['wetPercent', 'temperatureF', 'days'])
-const bern = readReferenceTable(here('bern'), ['wetPercent', 'temperatureC', 'days'])
+const printed = readReferenceTable(new URL('./storage-life.printed.csv', import.meta.url), [
+  'wetPercent',
+  'temperatureF',
+  'days',
+])
+const worked = readReferenceTable(new URL('./storage-life.worked.csv', import.meta.url), [
+  'wetPercent',
+  'temperatureF',
+  'days',
+])
+const bern = readReferenceTable(new URL('./storage-life.bern.csv', import.meta.url), [
+  'wetPercent',
+  'temperatureC',
+  'days',
+])
 
 /** Even over the range; random doubles crowd towards nought. */
 const between = (min: number, max: number) =>
