@@ -20,8 +20,10 @@ import {
   storyOf,
   systemSha256,
 } from './rows.ts'
-import { type RowsChange, type SqlEngine, type SqlValue, sqlFacts } from './sql-facts.ts'
+import type { SqlValue } from './sql-facts.ts'
 import { type DatabaseOptions, isConstraint, type OpenedDatabase, openDatabase } from './sqlite-driver.ts'
+import { BODIES, sqliteFacts } from './sqlite-facts.ts'
+import { foldInLanes } from './sqlite-lanes.ts'
 import { MIGRATIONS } from './sqlite-migrations.ts'
 import { StoreTrouble } from './trouble.ts'
 
@@ -50,7 +52,10 @@ export async function openSqliteStore(file: string, options: DatabaseOptions = {
     throw cause
   }
   const heads = createHeads()
-  const facts = sqlFacts(engineOf(db), BODIES, '')
+  const facts: FactTables = {
+    ...sqliteFacts(db),
+    ...(file !== ':memory:' && { inLanes: (job, take) => foldInLanes(file, job, take) }),
+  }
   return {
     engine: 'sqlite',
     where: file,
@@ -109,7 +114,6 @@ function inTurn<T>(file: string, work: () => Promise<T>): Promise<T> {
   return mine
 }
 
-const BODIES = 'left join body b on b.arrival = e.arrival'
 const INSERT_ENTRY = `insert into entry (${ENTRY_COLUMNS.join(', ')}) values (${ENTRY_COLUMNS.map(() => '?').join(', ')})`
 
 function append(
@@ -286,37 +290,4 @@ function verify(db: OpenedDatabase) {
     verifier.damaged(cause.message)
   }
   return verifier.report()
-}
-
-function engineOf(db: OpenedDatabase): SqlEngine {
-  return {
-    textList: '(select value from json_each(?))',
-    all: async <Row>(sql: string, parameters: readonly SqlValue[]) => db.all<Row>(sql, parameters),
-    changeIf: async (guard, changes) => {
-      // Facts can be made anew from the entries: a power cut may take the last of them, so they need not wait for the disk.
-      db.exec('pragma synchronous = normal')
-      try {
-        return db.transaction(() => {
-          if (db.all(guard.sql, guard.parameters).length === 0) return false
-          for (const change of changes) {
-            const sql = rowSql(change)
-            for (const row of change.rows) db.run(sql, row)
-          }
-          return true
-        })
-      } finally {
-        db.exec('pragma synchronous = full')
-      }
-    },
-  }
-}
-
-function rowSql({ does, table, columns, key }: RowsChange): string {
-  if (does === 'remove') return `delete from ${table} where ${columns.map((column) => `${column} = ?`).join(' and ')}`
-  const fields = columns.map(() => '?').join(', ')
-  const others = key ? columns.filter((column) => !key.includes(column)) : []
-  const meeting = key
-    ? `(${key.join(', ')}) do update set ${others.map((column) => `${column} = excluded.${column}`).join(', ')}`
-    : 'do nothing'
-  return `insert into ${table} (${columns.join(', ')}) values (${fields}) on conflict ${meeting}`
 }

@@ -14,6 +14,7 @@ import { play, step } from '../testing/played.ts'
 import { type Cluster, POSTGRES_HERE, startCluster } from '../testing/postgres.ts'
 import { openBook } from './book.ts'
 import { FOLD_VERSION } from './catch-up.ts'
+import { foldAnew } from './fold-anew.ts'
 
 let cluster: Cluster | null = null
 beforeAll(async () => {
@@ -216,6 +217,21 @@ for (const { name, here, runs, open } of STORES)
       await store.close()
     })
   })
+
+test('[J75] a long book folded in threads has the same facts', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'book-lanes-'))
+  const store = await openSqliteStore(join(folder, 'book.sqlite'))
+  const random = fc.sample(fc.array(step, { minLength: 200, maxLength: 200 }), { numRuns: 1, seed: 12 })[0]!
+  const { entries } = play(random, true)
+  const { kitchenId } = entries[0]!.envelope
+  await store.append(entries)
+  expect(await foldAnew(store.facts, kitchenId, FOLD_VERSION, 1)).toBeGreaterThan(20)
+  const book = await openBook(store, kitchenId)
+  expect(await book.catchUp()).toMatchObject({ storyCount: 0, anew: false })
+  expect(JSON.stringify(await book.facts())).toBe(JSON.stringify(inMemory(entries)))
+  await store.close()
+  rmSync(folder, { recursive: true, force: true })
+})
 
 test('[J76] a book on disk starts warm in another program', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'book-warm-'))

@@ -8,14 +8,19 @@ import { UNREAD } from '../fold/ledger.ts'
 import type { Part } from '../fold/story-facts.ts'
 import { AMENDING } from './amended.ts'
 import { deriveCanners } from './derive.ts'
-import type { FactChange, FactRow, FactTables, FiledLine, QuestionRows, RefRows } from './port.ts'
+import type { FactChange, FactRow, FactTables, FiledLine, LaneRows, QuestionRows, RefRows } from './port.ts'
 import { askAcross, factRow, pageLedger, RANK, storyRows, unreadRows } from './story-rows.ts'
 
 /** Small enough that what a page leaves behind is cleared away while it is young. */
 const LINES_AT_ONCE = 2500
 
-/** Stories folded; null when another program changed the facts meanwhile. */
-export async function foldAnew(tables: FactTables, kitchenId: string, version: string): Promise<number | null> {
+/** Stories folded, in threads from `longBook` entries on; null when another program changed the facts meanwhile. */
+export async function foldAnew(
+  tables: FactTables,
+  kitchenId: string,
+  version: string,
+  longBook = LONG_BOOK,
+): Promise<number | null> {
   await tables.prepare()
   const { upTo, entryCount } = await tables.last(kitchenId)
   let turn = (await tables.state(kitchenId))?.turn ?? 0
@@ -28,11 +33,8 @@ export async function foldAnew(tables: FactTables, kitchenId: string, version: s
   try {
     await change({ anew: true })
     await refileUnread(reading, change)
-    const amendments = new Map<string, LedgerLine[]>()
-    await eachPart(reading, { beginning: AMENDING }, async ({ stories }) => {
-      for (const [story, lines] of stories) amendments.set(story.slice(AMENDING.length), lines)
-    })
-    const storyCount = await foldStories(reading, amendments, change)
+    const lanes = entryCount >= longBook ? tables.inLanes : undefined
+    const storyCount = lanes ? await lanes({ kitchenId, upTo }, change) : await foldLane(reading, 'all', change)
     const canners = await deriveCanners(tables, kitchenId, new Map())
     await change({ questions: [canners], next: { version, upTo, entryCount } })
     return storyCount
@@ -46,7 +48,15 @@ class Overtaken extends Error {}
 
 type Change = (more: Partial<FactChange>) => Promise<void>
 
-interface Reading {
+/** From here on starting threads costs less than it saves. [entries] */
+const LONG_BOOK = 50_000
+
+/** Canner loads hang on no other story and are most of a long book: one thread folds them, another the rest. */
+export const LANES = ['runs', 'rest'] as const
+
+export type Lane = (typeof LANES)[number] | 'all'
+
+export interface Reading {
   readonly tables: FactTables
   readonly kitchenId: string
   readonly upTo: number
@@ -111,11 +121,16 @@ interface AcrossLots {
   readonly lotsOfBatch: Map<string, Record<string, CornLotFact>>
 }
 
-async function foldStories(
+/** Folds the stories of a lane and hands their rows on; how many stories. */
+export async function foldLane(
   reading: Reading,
-  amendments: ReadonlyMap<string, LedgerLine[]>,
-  change: Change,
+  lane: Lane,
+  change: (rows: LaneRows) => Promise<void>,
 ): Promise<number> {
+  const amendments = new Map<string, LedgerLine[]>()
+  await eachPart(reading, { beginning: AMENDING }, async ({ stories }) => {
+    for (const [story, lines] of stories) amendments.set(story.slice(AMENDING.length), lines)
+  })
   let storyCount = 0
   const across: AcrossLots = { seed: new Map(), batches: new Map(), lotsOfBatch: new Map() }
   const lots: CornLotFact[] = []
@@ -137,10 +152,18 @@ async function foldStories(
     storyCount += stories.size
     await change(put)
   }
+  if (lane === 'runs') {
+    await eachPart(reading, { beginning: 'run:' }, take)
+    return storyCount
+  }
   // Seed and lots first: a batch's corn is told by its lots. The lots themselves are written last.
   await eachPart(reading, { beginning: 'seed:' }, take)
   await eachPart(reading, { beginning: 'lot:' }, take)
-  await eachPart(reading, { beginning: '', past: ['lot:', 'seed:'] }, take)
+  await eachPart(
+    reading,
+    { beginning: '', past: lane === 'rest' ? ['lot:', 'run:', 'seed:'] : ['lot:', 'seed:'] },
+    take,
+  )
   for (let at = 0; at < lots.length; at += LOTS_AT_ONCE)
     await change(balanced(lots.slice(at, at + LOTS_AT_ONCE), across))
   return storyCount

@@ -88,6 +88,11 @@ export interface FactTables {
   stale(kitchenId: string): Promise<readonly string[]>
   /** False, and nothing changed, when another fold was faster or a body was erased meanwhile. */
   change(change: FactChange): Promise<boolean>
+  /**
+   * Folds a long book in several threads, where the engine has them; `take` gets rows to write, one call at a time.
+   * The number of stories.
+   */
+  inLanes?(job: LaneJob, take: (rows: LaneRows) => Promise<void>): Promise<number>
   /** JSON by id. */
   facts(kitchenId: string, part: string, ids: readonly string[]): Promise<ReadonlyMap<string, string>>
   page(
@@ -107,3 +112,10 @@ export interface StoryPage {
   readonly upTo: number
   readonly limit: number
 }
+
+export interface LaneJob {
+  readonly kitchenId: string
+  readonly upTo: number
+}
+
+export type LaneRows = Pick<FactChange, 'facts' | 'questions' | 'refs'>

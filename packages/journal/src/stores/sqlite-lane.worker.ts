@@ -1,0 +1,28 @@
+/** One thread of sqlite-lanes.ts: reads and folds its stories, a few pages ahead of the writing. */
+import { once } from 'node:events'
+import { parentPort, workerData } from 'node:worker_threads'
+import { foldLane } from '../tables/fold-anew.ts'
+import { openDatabase } from './sqlite-driver.ts'
+import { sqliteFacts } from './sqlite-facts.ts'
+import type { LaneData, LaneMessage } from './sqlite-lanes.ts'
+
+/** Pages on their way: enough that neither side waits, few enough to hold. */
+const MOST_AHEAD = 4
+
+const port = parentPort!
+const { file, lane, kitchenId, upTo } = workerData as LaneData
+const db = openDatabase(file)
+let ahead = 0
+port.on('message', () => {
+  ahead -= 1
+})
+const tell = (message: LaneMessage): void => port.postMessage(message)
+
+const storyCount = await foldLane({ tables: sqliteFacts(db), kitchenId, upTo }, lane, async (rows) => {
+  tell({ rows })
+  ahead += 1
+  while (ahead >= MOST_AHEAD) await once(port, 'message')
+})
+db.close()
+tell({ storyCount })
+port.close()
