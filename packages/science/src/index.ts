@@ -163,6 +163,7 @@ export {
   cylinderHeatingFhMin,
   slabMiddleUnaccomplished,
 } from './heat/cylinder-series.ts'
+export { conductInto, type HeatField, type HeatMesh, type HeatRun } from './heat/finite-volume.ts'
 export { ballFhPerU, ballGDeltaF } from './heat/formula-ball.ts'
 export {
   type FormulaResult,
@@ -185,6 +186,14 @@ export {
   type Material,
   PACKED_HOMINY_DIFFUSIVITY_M2_PER_S,
 } from './heat/jar-materials.ts'
+export {
+  DEFAULT_MESH,
+  type FilledJar,
+  filledJarMesh,
+  isFoodCell,
+  middleTemperatureC,
+  plainCylinderMesh,
+} from './heat/jar-mesh.ts'
 export { type Composition, DRAINED_HOMINY, type FoodProperties, foodProperties } from './heat/mixture.ts'
 export { HISTORY_TEMPERATURE_C, type SurfaceHistory } from './heat/surface-history.ts'
 export { cookTimeFactor, SOFTENING_Z_C } from './hydration/cook-altitude.ts'
