@@ -6,7 +6,7 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { toHash } from '../src/routes/workbench/link.ts'
 import { type House, openDemoKitchen, openOwnBook, openPage } from './harness.ts'
 import { PAGES } from './pages.ts'
-import { duringABatch, joinBook, runningCanner, type ToldBook, untestedDial } from './told-books.ts'
+import { duringABatch, joinBook, runningCanner, stockedPantry, type ToldBook, untestedDial } from './told-books.ts'
 
 export interface Look {
   readonly state: State
@@ -24,6 +24,7 @@ export const STATES = [
   'demo kitchen',
   'during a batch',
   'running canner',
+  'stocked pantry',
   'refused',
   'bad input',
   'offline',
@@ -61,6 +62,12 @@ export const LOOKS: readonly Look[] = [
   { state: 'during a batch', path: '/kettle/:batchId', heading: 'Kettle', words: 'Lantern flint' },
   { state: 'running canner', path: '/canner/run/:runId', heading: 'yard canner' },
   { state: 'running canner', path: '/paper/process-log/:runId', heading: 'Log of load YC-1' },
+  { state: 'stocked pantry', path: '/', heading: 'The year' },
+  { state: 'stocked pantry', path: '/pantry', heading: 'Pantry', words: 'YC-1' },
+  { state: 'stocked pantry', path: '/paper', heading: 'Paper', words: 'Log of load YC-1' },
+  { state: 'stocked pantry', path: '/paper/labels', heading: 'Labels', words: 'K-1' },
+  { state: 'stocked pantry', path: '/paper/labels?load=YC-1', heading: 'Labels', words: 'the ford' },
+  { state: 'stocked pantry', path: '/canner/run/:runId', heading: 'yard canner', words: 'cellar' },
   {
     state: 'refused',
     path: `/workbench/pressure-band${toHash({ gauge: 'dial', elevationFt: '8005 ft' })}`,
@@ -134,6 +141,10 @@ export async function openState(browser: Browser, house: House, state: State): P
       break
     case 'running canner':
       book = await runningCanner(house)
+      await joinBook(page, house, book)
+      break
+    case 'stocked pantry':
+      book = await stockedPantry(house)
       await joinBook(page, house, book)
       break
     case 'offline':

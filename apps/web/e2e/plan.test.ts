@@ -26,7 +26,7 @@ async function furnishOstreyPoint(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Write the lot down' }).click()
   await page.getByRole('rowheader', { name: 'M-1' }).waitFor()
   await fold(page, 'Write down how it worked')
-  await count(page, 'hulls slipped after, in min').fill('55')
+  await count(page, 'Hulls slipped after, in min').fill('55')
   await page.getByRole('button', { name: 'Write down how it worked' }).click()
   await page.getByText('slipped at 55 min').waitFor()
   await fold(page, 'A pot')

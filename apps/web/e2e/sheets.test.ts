@@ -115,6 +115,24 @@ describeInBrowser('every sheet', () => {
       arrives: ['button', 'Lay out the day'],
     },
     {
+      state: 'during a batch',
+      look: { path: '/', heading: 'The year' },
+      press: 'Go on at the kettle',
+      arrives: ['button', 'Half: 10'],
+    },
+    {
+      state: 'during a batch',
+      look: { path: '/kettle/:batchId', heading: 'Kettle' },
+      press: 'Half: 10',
+      arrives: ['button', '10 of 20 slipped: write it down'],
+    },
+    {
+      state: 'stocked pantry',
+      look: { path: '/pantry', heading: 'Pantry' },
+      press: 'Labels for what is on the shelf',
+      arrives: ['button', 'Print it from this device'],
+    },
+    {
       state: 'running canner',
       look: { path: '/canner/run/:runId', heading: 'yard canner' },
       press: 'Needle dipped',

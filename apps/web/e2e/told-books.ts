@@ -154,6 +154,46 @@ export function runningCanner(house: House, demo = false): Promise<ToldBook> {
   })
 }
 
+/** A load run to its end, its jars and some freezer packs on the shelf, some of them eaten. */
+export function stockedPantry(house: House): Promise<ToldBook> {
+  return tellBook(house, false, (teller) => {
+    ostreyPoint(teller)
+    planned(teller)
+    const { book, tell } = teller
+    const { runId, batchId } = book
+    const loadCode = 'YC-1'
+    tell(
+      'run-begun',
+      {
+        ...{ runId, batchId, cannerId: book.cannerId, cannerName: 'yard canner', loadCode, households: ['the ford'] },
+        ...{ jarSize: 'quart', jarCount: 6, gauge: 'dial', requiredReadingPsi: 11, ventMin: 10, processMin: 70 },
+        ...{ edition: GUIDANCE_EDITION, cardShown: { holdAtPsi: 11 } },
+      },
+      1300,
+    )
+    const log = [
+      ...[['canner-loaded', 1298] as const, ['lid-seated', 1295] as const, ['steam-steady', 1280] as const],
+      // Seven minutes: a departure that travels with every jar.
+      ...[['vent-closed', 1273] as const, ['at-pressure', 1265] as const, ['heat-off', 1190] as const],
+      ...[['zero', 1140] as const, ['weight-off', 1140] as const, ['lid-off', 1129] as const],
+      ['jars-out', 1125] as const,
+    ]
+    for (const [type, minutesAgo] of log) tell('run-event', { runId, event: { type } }, minutesAgo)
+    tell('run-event', { runId, event: { type: 'seal-seen', sealedCount: 5, unsealedCount: 1 } }, 300)
+    const [jars, fridge, freezer] = [1, 2, 3].map(() => createId(CLOCK, RANDOM)) as [string, string, string]
+    const departures = ['Vented 7 min; 10 min of steady steam is published. Air was left in.']
+    const load = { batchId, runId, loadCode, jarSize: 'quart', departures } as const
+    tell(
+      'food-put-up',
+      { ...load, lotId: jars, form: 'jar', count: 5, place: 'cellar', householdName: 'the ford' },
+      290,
+    )
+    tell('food-put-up', { ...load, lotId: fridge, form: 'fridge', count: 1 }, 290)
+    tell('food-put-up', { lotId: freezer, batchId, loadCode: 'K-1', form: 'freezer', count: 4, massKg: 2 }, 280)
+    tell('lot-used', { lotId: jars, count: 1, how: 'eaten' }, 20)
+  })
+}
+
 /** The same kitchen with a dial that nobody ever tested, and no weight: no number can be given for it. */
 export function untestedDial(house: House): Promise<ToldBook> {
   return tellBook(house, false, (teller) => ostreyPoint(teller, false))

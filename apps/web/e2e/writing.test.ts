@@ -60,6 +60,25 @@ describeInBrowser('writing in the book', () => {
     await context.close()
   })
 
+  test('what is half typed survives a reload, and is gone once it is written down', async () => {
+    const { context, page } = await openPage(browser)
+    await openOwnBook(page, house.url)
+    await goTo(page, '/crib', 'Crib')
+    await page.getByLabel('Name of the lot').fill('Lantern flint')
+    await page.getByLabel('How much').fill('9 l')
+    await page.reload()
+    await page.getByRole('heading', { level: 1, name: 'Crib' }).waitFor()
+    expect(await page.getByLabel('Name of the lot').inputValue()).toBe('Lantern flint')
+    expect(await page.getByLabel('How much').inputValue()).toBe('9 l')
+    await page.getByLabel('How much').fill('9 lb')
+    await page.getByRole('button', { name: 'Bring it in' }).click()
+    await page.getByRole('rowheader', { name: 'Lantern flint' }).waitFor()
+    await page.reload()
+    await page.getByRole('rowheader', { name: 'Lantern flint' }).waitFor()
+    expect(await page.getByLabel('Name of the lot').inputValue()).toBe('')
+    await context.close()
+  })
+
   test('an aluminium pot is refused with its reason', async () => {
     const { context, page } = await openPage(browser)
     await openOwnBook(page, house.url)

@@ -8,6 +8,7 @@ import type { Reckoned } from '@crib/science'
 import type { MessageKey } from '@crib/wording'
 import { useEffect, useState } from 'react'
 import { type Source, sourcesByKey } from '../sources.ts'
+import { upperFirst } from '../upper-first.ts'
 import { useWords } from '../words.tsx'
 import { inputText } from './input-text.ts'
 
@@ -70,11 +71,13 @@ export function SourceLine({ sourceKey }: { readonly sourceKey: string }) {
     }
   }, [sourceKey])
   if (!source) return <p className="source-line">{say('shell:source', { source: sourceKey })}</p>
+  // That a work was read is taken for granted; only what is to be minded about it is said.
+  const remark = source.note?.replace(/^seen(?:[,;]\s*|$)/, '')
   const text = [source.author, source.title, source.year].filter(Boolean).join(', ')
   return (
     <p className="source-line">
       {source.url ? <a href={source.url}>{text}</a> : text}
-      {source.note && `. ${source.note}`}
+      {remark && `. ${upperFirst(remark)}`}
     </p>
   )
 }

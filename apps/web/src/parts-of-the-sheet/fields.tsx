@@ -8,6 +8,7 @@
  */
 import { type ReactNode, useId } from 'react'
 import { Drawing } from '../drawings/drawing.tsx'
+import { upperFirst } from '../upper-first.ts'
 import { useWords } from '../words.tsx'
 import { FieldError } from './field-error.tsx'
 
@@ -20,7 +21,7 @@ interface Labelled {
 function Frame({ id, label, hint, error, children }: Labelled & { readonly id: string; readonly children: ReactNode }) {
   return (
     <div className="field">
-      <label htmlFor={id}>{label}</label>
+      <label htmlFor={id}>{upperFirst(label)}</label>
       {hint && (
         <p className="field-hint" id={`${id}-hint`}>
           {hint}
@@ -96,7 +97,7 @@ export function ChoiceTags<V extends string>({
   const chosen = options.find((option) => option.value === value)
   return (
     <fieldset className="field" style={{ maxWidth: 'none' }}>
-      <legend>{legend}</legend>
+      <legend>{upperFirst(legend)}</legend>
       {hint && <p className="field-hint">{hint}</p>}
       <div className="tags">
         {options.map((option) => (

@@ -17,6 +17,7 @@ import {
 import { formatQuantity, type MessageKey } from '@crib/wording'
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react'
 import { usePreferences } from '../preferences.tsx'
+import { upperFirst } from '../upper-first.ts'
 import { useWords } from '../words.tsx'
 import { FieldError } from './field-error.tsx'
 
@@ -78,7 +79,7 @@ export function QuantityField(props: QuantityFieldProps) {
 
   return (
     <div className="field">
-      <label htmlFor={id}>{label}</label>
+      <label htmlFor={id}>{upperFirst(label)}</label>
       {hint && (
         <p className="field-hint" id={`${id}-hint`}>
           {hint}

@@ -7,6 +7,7 @@ import type { BodyOf } from '@crib/journal'
 import { formatDuration, formatNumber } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../book/book.tsx'
+import { useHalfTyped } from '../half-typed.ts'
 import { ChoiceTags, CountField, DateField, FlagTag, TextField } from '../parts-of-the-sheet/fields.tsx'
 import { Ledger } from '../parts-of-the-sheet/figure.tsx'
 import { Caution } from '../parts-of-the-sheet/lines.tsx'
@@ -46,9 +47,9 @@ export function AlkaliLotForm() {
   const { newId } = useBook()
   const { say } = useWords()
   const record = useRecord()
-  const [name, setName] = useState('')
+  const [name, setName, forgetName] = useHalfTyped('alkali-lot:name', '')
   const [alkali, setAlkali] = useState<(typeof ALKALIS)[number]>('ash')
-  const [woods, setWoods] = useState('')
+  const [woods, setWoods, forgetWoods] = useHalfTyped('alkali-lot:woods', '')
   const [gatheredOn, setGatheredOn] = useState('')
   const [ready, setReady] = useState<Partial<Record<(typeof READY)[number], boolean>>>({})
   const [missing, setMissing] = useState(false)
@@ -64,8 +65,8 @@ export function AlkaliLotForm() {
       ...(gatheredOn && { gatheredOn }),
     })
     if (!kept) return
-    setName('')
-    setWoods('')
+    forgetName()
+    forgetWoods()
     setReady({})
     setMissing(false)
   }

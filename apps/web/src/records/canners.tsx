@@ -3,6 +3,7 @@ import type { BodyOf } from '@crib/journal'
 import type { CannerTimings } from '@crib/planning'
 import { useState } from 'react'
 import { useBook } from '../book/book.tsx'
+import { useHalfTyped } from '../half-typed.ts'
 import { ChoiceTags, CountField, FlagTag, TextField } from '../parts-of-the-sheet/fields.tsx'
 import { Ledger } from '../parts-of-the-sheet/figure.tsx'
 import { Fold } from '../parts-of-the-sheet/fold.tsx'
@@ -57,14 +58,14 @@ export function CannerForm() {
   const { newId } = useBook()
   const { say } = useWords()
   const record = useRecord()
-  const [name, setName] = useState('')
+  const [name, setName, forgetName] = useHalfTyped('canner:name', '')
   const [gauges, setGauges] = useState<keyof typeof GAUGES>('dial')
   const [weightsLb, setWeightsLb] = useState<readonly WeightLb[]>(WEIGHTS)
   const [rim, setRim] = useState<Rim>('gasket')
   const [electric, setElectric] = useState(false)
   const [capacityQuarts, setQuarts] = useState(7)
   const [capacityPints, setPints] = useState(9)
-  const [timingsMin, setTimings] = useState<CannerTimings | null>(null)
+  const [timingsMin, setTimings, forgetTimings] = useHalfTyped<CannerTimings | null>('canner:timings', null)
   const [missing, setMissing] = useState(false)
 
   const keep = async () => {
@@ -81,8 +82,8 @@ export function CannerForm() {
       ...(timingsMin && { timingsMin }),
     })
     if (!kept) return
-    setName('')
-    setTimings(null)
+    forgetName()
+    forgetTimings()
     setMissing(false)
   }
   return (

@@ -2,6 +2,7 @@
 import { convert, type Quantity, shelledCornKg, UNITS } from '@crib/science'
 import { useState } from 'react'
 import { useBook } from '../book/book.tsx'
+import { useHalfTyped } from '../half-typed.ts'
 import { ChoiceTags, FlagTag, TextField } from '../parts-of-the-sheet/fields.tsx'
 import { Caution } from '../parts-of-the-sheet/lines.tsx'
 import { QuantityField } from '../parts-of-the-sheet/quantity-field.tsx'
@@ -17,8 +18,8 @@ export function CornLotForm({ onKept }: { readonly onKept?: (lotId: string) => v
   const { newId } = useBook()
   const { say } = useWords()
   const record = useRecord()
-  const [name, setName] = useState('')
-  const [text, setText] = useState('')
+  const [name, setName, forgetName] = useHalfTyped('corn-lot:name', '')
+  const [text, setText, forgetText] = useHalfTyped('corn-lot:amount', '')
   const [amount, setAmount] = useState<Quantity | null>(null)
   const [form, setForm] = useState<'ears' | 'shelled'>('shelled')
   const [cornType, setCornType] = useState<(typeof TYPES)[number]>('flint')
@@ -40,8 +41,8 @@ export function CornLotForm({ onKept }: { readonly onKept?: (lotId: string) => v
       treatedSeed,
     })
     if (!kept) return
-    setName('')
-    setText('')
+    forgetName()
+    forgetText()
     setTreatedSeed(false)
     setMissing(false)
     onKept?.(lotId)

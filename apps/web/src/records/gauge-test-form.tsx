@@ -1,6 +1,7 @@
 /** GaugeTestForm: a dial beside a gauge known to be true, as a small table. Props: none (hidden until there is a dial). */
 import { useId, useState } from 'react'
 import { useBook } from '../book/book.tsx'
+import { useHalfTyped } from '../half-typed.ts'
 import { ButtonRow, SideAction } from '../parts-of-the-sheet/actions.tsx'
 import { FieldError } from '../parts-of-the-sheet/field-error.tsx'
 import { ChoiceTags, DateField, TextField } from '../parts-of-the-sheet/fields.tsx'
@@ -23,10 +24,11 @@ export function GaugeTestForm() {
   const dials = Object.values(facts.canners).filter(({ gauges }) => gauges.includes('dial'))
   const [cannerId, setCannerId] = useState<string | null>(null)
   const [testedOn, setTestedOn] = useState(() => localDay(new Date()))
-  const [tester, setTester] = useState('')
+  // Not forgotten once written down: the same office tests the next dial.
+  const [tester, setTester] = useHalfTyped('gauge-test:tester', '')
   const [marks, setMarks] = useState<'1' | '2' | '5'>('1')
   const [restsAt, setRestsAt] = useState('0')
-  const [rows, setRows] = useState(START)
+  const [rows, setRows, forgetRows] = useHalfTyped('gauge-test:rows', START)
   const [wrong, setWrong] = useState(false)
   const chosen = cannerId ?? dials.at(-1)?.cannerId
   if (!chosen) return null
@@ -46,7 +48,7 @@ export function GaugeTestForm() {
     })
     if (!kept) return
     setWrong(false)
-    setRows(START)
+    forgetRows()
   }
   const change = (key: number, change: Partial<Row>) =>
     setRows(rows.map((row) => (row.key === key ? { ...row, ...change } : row)))

@@ -3,6 +3,7 @@ import { convert, type Quantity } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../book/book.tsx'
+import { useHalfTyped } from '../half-typed.ts'
 import { ChoiceTags, TextField } from '../parts-of-the-sheet/fields.tsx'
 import { Ledger } from '../parts-of-the-sheet/figure.tsx'
 import { Caution } from '../parts-of-the-sheet/lines.tsx'
@@ -40,8 +41,8 @@ export function PotForm() {
   const { newId } = useBook()
   const { say } = useWords()
   const record = useRecord()
-  const [name, setName] = useState('')
-  const [text, setText] = useState('')
+  const [name, setName, forgetName] = useHalfTyped('pot:name', '')
+  const [text, setText, forgetText] = useHalfTyped('pot:holds', '')
   const [holds, setHolds] = useState<Quantity | null>(null)
   const [material, setMaterial] = useState<Material>('stainless')
   const [missing, setMissing] = useState(false)
@@ -50,8 +51,8 @@ export function PotForm() {
     if (!holds || name.trim() === '' || material === 'aluminium') return setMissing(true)
     const volumeL = convert(holds.value, holds.unit, 'L')
     if (!(await record.keep('pot-recorded', { potId: newId(), name: name.trim(), volumeL, material }))) return
-    setName('')
-    setText('')
+    forgetName()
+    forgetText()
     setMissing(false)
   }
   return (

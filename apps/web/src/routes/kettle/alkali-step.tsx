@@ -1,6 +1,6 @@
 /** The boil in alkali: what goes in, the boil, looks and top-ups, rub tests, and off the heat when the hulls slip. */
 import { doseInEntry, potDose, rubTest, type WalkStep } from '@crib/planning'
-import { convert, type Quantity, shownValue } from '@crib/science'
+import { convert, type Quantity, shownValue, UNITS } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
@@ -90,9 +90,14 @@ function DoseIn({ at }: { readonly at: PotAt }) {
   const lots = Object.values(facts.alkaliLots).filter((lot) => !plan || lot.alkali === plan.input.alkali)
   const planned = lots.find(({ name }) => name === plan?.input.alkaliLot?.name)
   const [lotId, setLotId] = useState(planned?.alkaliLotId ?? lots.at(-1)?.alkaliLotId ?? null)
-  const [text, setText] = useState(() =>
-    dose ? formatQuantity({ value: shownValue(dose), unit: dose.unit }, 'alone') : '1 cup',
-  )
+  // Ash is kept by the cup or by weight, a powder by weight alone: a spoon of it has no weight here.
+  const isAsh = (plan?.input.alkali ?? lots.at(-1)?.alkali) === 'ash'
+  const [text, setText] = useState(() => {
+    if (dose && (isAsh || UNITS[dose.unit].measure === 'mass')) {
+      return formatQuantity({ value: shownValue(dose), unit: dose.unit }, 'alone')
+    }
+    return isAsh ? '1 cup' : ''
+  })
   const [amount, setAmount] = useState<Quantity | null>(null)
   const lot = lots.find(({ alkaliLotId }) => alkaliLotId === lotId)
   if (!lot) return <p>{say('kettle:walk-dose-no-lot')}</p>
@@ -109,7 +114,8 @@ function DoseIn({ at }: { readonly at: PotAt }) {
       )}
       <QuantityField
         label={say('kettle:walk-dose-amount')}
-        measures={['volume', 'mass']}
+        {...(!isAsh && { hint: say('kettle:walk-dose-weigh'), bareNumberUnit: 'G' as const })}
+        measures={isAsh ? ['volume', 'mass'] : 'mass'}
         text={text}
         onText={setText}
         onQuantity={setAmount}
@@ -144,6 +150,7 @@ function DoseIn({ at }: { readonly at: PotAt }) {
 
 /** Any kitchen volume as cups, which is how ash is kept. */
 function asDose(amount: Quantity): Quantity {
-  const isMass = ['G', 'Kg', 'Oz', 'Lb'].includes(amount.unit)
-  return isMass ? amount : { value: convert(amount.value, amount.unit, 'Cup'), unit: 'Cup' }
+  return UNITS[amount.unit].measure === 'mass'
+    ? amount
+    : { value: convert(amount.value, amount.unit, 'Cup'), unit: 'Cup' }
 }

@@ -17,11 +17,12 @@ import {
   Passage,
   SideAction,
 } from '../../parts-of-the-sheet/index.ts'
+import { upperFirst } from '../../upper-first.ts'
 import { useWords } from '../../words.tsx'
 import { AlkaliChoice, PercentField, PotChoice, RememberFill } from './assumed-choices.tsx'
 import { type Assumed, type Draft, useDraft } from './draft.tsx'
 import { HominyField } from './hominy-field.tsx'
-import { MovedList, upperFirst } from './plan-number.tsx'
+import { MovedList } from './plan-number.tsx'
 import { StageList } from './stage-list.tsx'
 
 interface AssumptionsProps {
@@ -184,7 +185,7 @@ function useRows({ plan, change, changeAnswer }: RowsProps): readonly Row[] {
       control: (
         <>
           <ChoiceTags
-            legend={upperFirst(say('shell:jar-fill'))}
+            legend={say('shell:jar-fill')}
             hint={say('shell:jar-fill-hint')}
             options={(['loose-to-headspace', 'half', 'third'] as const).map((value) => ({
               value,
@@ -203,7 +204,7 @@ function useRows({ plan, change, changeAnswer }: RowsProps): readonly Row[] {
       value: say(`season:screen-jar-${input.jarSize ?? 'quart'}`),
       control: (
         <ChoiceTags
-          legend={upperFirst(say('shell:plan-assume-jar'))}
+          legend={say('shell:plan-assume-jar')}
           options={(['half-pint', 'pint', 'quart'] as const).map((value) => ({
             value,
             label: upperFirst(say(`season:screen-jar-${value}`)),

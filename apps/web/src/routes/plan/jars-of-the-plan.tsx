@@ -13,9 +13,10 @@ import { ceilCount } from '@crib/science'
 import { formatClock } from '@crib/wording'
 import { useBook } from '../../book/book.tsx'
 import { Fold, Ledger, MarginNote, NumberRow, Passage, Reasons } from '../../parts-of-the-sheet/index.ts'
+import { upperFirst } from '../../upper-first.ts'
 import { useWords } from '../../words.tsx'
 import { useDraft } from './draft.tsx'
-import { PlanNumber, upperFirst } from './plan-number.tsx'
+import { PlanNumber } from './plan-number.tsx'
 
 export function JarsOfThePlan({
   plan,

@@ -6,12 +6,8 @@ import { amountName, type Moved } from '@crib/planning'
 import type { Reckoned, Unit } from '@crib/science'
 import { formatDuration, formatQuantity } from '@crib/wording'
 import { BigNumber } from '../../parts-of-the-sheet/index.ts'
+import { upperFirst } from '../../upper-first.ts'
 import { useWords } from '../../words.tsx'
-
-/** A noun of the keeper's may open the name. */
-export function upperFirst(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
-}
 
 export function useAmountName(): (id: string) => string {
   const { sentence } = useWords()

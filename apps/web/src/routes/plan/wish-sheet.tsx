@@ -24,9 +24,9 @@ import {
 } from '../../parts-of-the-sheet/index.ts'
 import { CornLotForm } from '../../records/corn-lot-form.tsx'
 import { weight } from '../../records/corn-lots.tsx'
+import { upperFirst } from '../../upper-first.ts'
 import { useWords } from '../../words.tsx'
 import { useDraft } from './draft.tsx'
-import { upperFirst } from './plan-number.tsx'
 import { SeedLineOf } from './seed-line.tsx'
 import { chosenLot, usePlan } from './use-plan.ts'
 
@@ -200,7 +200,7 @@ function HowMuch() {
             max={2000}
           />
           <ChoiceTags
-            legend={upperFirst(say('shell:plan-assume-jar'))}
+            legend={say('shell:plan-assume-jar')}
             options={(['half-pint', 'pint', 'quart'] as const).map((value) => ({
               value,
               label: upperFirst(say(`season:screen-jar-${value}`)),
