@@ -7,21 +7,6 @@ import { alkaliLotStory, batchStory, cannerStory, cornLotStory, foodLotStory, ru
 /** The lists of facts that are keyed by id. */
 export type Part = Exclude<keyof Facts, 'kitchen' | 'entryCount' | 'questions' | 'unread' | 'ledger'>
 
-/** The lists a story of each type can be in, under the id in its name. */
-export const PARTS_OF_STORY: { readonly [type: string]: readonly Part[] } = {
-  lot: ['cornLots', 'foodLots'],
-  seed: ['seed'],
-  'alkali-lot': ['alkaliLots'],
-  pot: ['pots'],
-  canner: ['canners'],
-  standing: ['standings'],
-  batch: ['batches'],
-  run: ['runs'],
-  plot: ['plots'],
-  planting: ['plantings'],
-  'seed-lot': ['seedLots'],
-}
-
 export type PutFact = <P extends Part>(part: P, id: string, fact: Facts[P][string] | null) => void
 
 export function splitStory(story: string): { readonly type: string; readonly id: string } {
