@@ -1,6 +1,6 @@
 /** The whole of it: the book, its words, and a sheet for the address. */
-import { Suspense, useMemo } from 'react'
-import { Route, Switch } from 'wouter'
+import { lazy, Suspense, useMemo } from 'react'
+import { Route, Switch, useLocation } from 'wouter'
 import { useBook } from './book/book.tsx'
 import { ErrorState, Loading } from './parts-of-the-sheet/standstill.tsx'
 import { PreferencesProvider } from './preferences.tsx'
@@ -11,7 +11,10 @@ import { PARTS, PLACES } from './shell/parts.ts'
 import { Threshold } from './shell/threshold.tsx'
 import { WordsProvider } from './words.tsx'
 
+const JoinScreen = lazy(() => import('./routes/people/join.tsx'))
+
 export function App() {
+  const [address] = useLocation()
   const { facts, ready, failure, kitchenId } = useBook()
   const nouns = useMemo(() => ({ ...facts.kitchen?.nouns }), [facts.kitchen?.nouns])
   return (
@@ -25,6 +28,10 @@ export function App() {
           <main className="page">
             <Loading />
           </main>
+        ) : address === '/join' ? (
+          <Suspense fallback={<Loading />}>
+            <JoinScreen />
+          </Suspense>
         ) : kitchenId === null ? (
           <Threshold />
         ) : (

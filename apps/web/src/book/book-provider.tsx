@@ -151,7 +151,12 @@ export function BookProvider({ children }: { readonly children: ReactNode }) {
       },
       joinKitchen: choose,
       closeKitchen: () => choose(null),
-      kitchensOnServer: async () => HTTP_SERVER.kitchens(),
+      goOnAs: async (personId: string, chosen: string | null) => {
+        await desk?.device.set('personId', personId)
+        if (chosen !== null) await desk?.device.set('kitchenId', chosen)
+        location.replace('/')
+      },
+      kitchensOnServer: async () => HTTP_SERVER.kitchens(desk?.deviceId ?? ''),
     }),
     [desk, choose, write],
   )
@@ -166,6 +171,8 @@ export function BookProvider({ children }: { readonly children: ReactNode }) {
       online: state?.online ?? true,
       staysHere: desk !== null && kitchenId === desk.demoKitchenId,
       secure: window.isSecureContext,
+      role: state?.standing.role,
+      asksToSignIn: state?.asksToSignIn ?? false,
       clockQuestion,
     }),
     [doors, desk, failure, kitchenId, state, clockQuestion],

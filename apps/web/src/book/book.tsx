@@ -4,7 +4,7 @@
  *   throws BodyRefused with a reason for each field. newId(): an id for a new lot, pot, batch or run.
  * pendingCount: entries this device has kept and the server has not. online: the server answered lately.
  */
-import type { BodyOf, Facts, Kind, KitchenSummary, StoredEntry, WriteOptions } from '@crib/journal'
+import type { BodyOf, Facts, Kind, KitchenSummary, Role, StoredEntry, WriteOptions } from '@crib/journal'
 import { createContext, useContext } from 'react'
 import type { ClockQuestion } from './clock-watch.ts'
 
@@ -22,6 +22,10 @@ export interface Book {
   readonly staysHere: boolean
   /** False on plain HTTP from another machine: no service worker there, so the book opens only while connected. */
   readonly secure: boolean
+  /** This person's role in the open kitchen; undefined at home, where nobody signs in. */
+  readonly role: Role | undefined
+  /** The house server asks who is there; until somebody signs in nothing is copied. */
+  readonly asksToSignIn: boolean
   readonly clockQuestion: ClockQuestion | null
   answerClockQuestion(): void
   openOwnKitchen(name: string): Promise<void>
@@ -29,6 +33,8 @@ export interface Book {
   /** A kitchen the server holds, for example one opened on another device of the house. */
   joinKitchen(kitchenId: string): Promise<void>
   closeKitchen(): Promise<void>
+  /** Goes on as the person who signed in, in their kitchen, and opens the page anew. */
+  goOnAs(personId: string, kitchenId: string | null): Promise<void>
   kitchensOnServer(): Promise<readonly KitchenSummary[]>
 }
 

@@ -1,5 +1,5 @@
 /** What this installation knows of itself, apart from any book: its id, who writes here, which kitchen is open. */
-import { NOTHING_EXCHANGED, type SyncState } from '@crib/journal'
+import { NOTHING_EXCHANGED, type Role, type SyncState } from '@crib/journal'
 
 interface DeviceNotes {
   readonly deviceId: string
@@ -10,6 +10,14 @@ interface DeviceNotes {
   readonly lastWallMs: number
 }
 
+/** What this device may do in a kitchen of the house server, as the server said last. */
+export interface HouseStanding {
+  /** Undefined at home, where nobody signs in. */
+  readonly role?: Role
+  /** Id of the copy kept here, where this person may not read the kitchen whole. */
+  readonly view?: string
+}
+
 const STORE = 'note'
 
 export interface Device {
@@ -18,6 +26,8 @@ export interface Device {
   exchange(kitchenId: string): Promise<SyncState>
   /** How far the exchange with the house server has come. */
   setExchange(kitchenId: string, state: SyncState): Promise<void>
+  standing(kitchenId: string): Promise<HouseStanding>
+  setStanding(kitchenId: string, standing: HouseStanding): Promise<void>
 }
 
 export async function openDevice(name = 'kettle-and-crib-device'): Promise<Device> {
@@ -39,6 +49,8 @@ export async function openDevice(name = 'kettle-and-crib-device'): Promise<Devic
     set,
     exchange: async (kitchenId) => (await get(`exchange:${kitchenId}`)) ?? NOTHING_EXCHANGED,
     setExchange: (kitchenId, state) => set(`exchange:${kitchenId}`, state),
+    standing: async (kitchenId) => (await get(`standing:${kitchenId}`)) ?? {},
+    setStanding: (kitchenId, standing) => set(`standing:${kitchenId}`, standing),
   }
 }
 

@@ -3,17 +3,46 @@
  * whatever is sent twice is already there. The store on each side checks every hash and chain.
  */
 import {
+  type AppendOutcome,
   exchange,
   type JournalStore,
   type KitchenSummary,
   NOTHING_EXCHANGED,
-  type RemoteBook,
+  type ReadPage,
+  type Role,
   type StoredEntry,
   type SyncState,
 } from '@crib/journal'
 
-export interface HouseServer extends RemoteBook {
-  kitchens(): Promise<readonly KitchenSummary[]>
+/** A kitchen on the house server, and what this person is there; at home the server says neither. */
+export interface HouseKitchen extends KitchenSummary {
+  readonly role?: Role
+  /** False: the server hands out a copy of what this person may read, under the id `view`. */
+  readonly whole?: boolean
+  readonly view?: string
+}
+
+export interface PullQuery {
+  readonly kitchenId: string
+  readonly after: number
+  readonly deviceId: string
+  readonly view?: string
+}
+
+export interface HouseServer {
+  push(entries: readonly StoredEntry[]): Promise<AppendOutcome>
+  pull(query: PullQuery): Promise<ReadPage>
+  kitchens(deviceId: string): Promise<readonly HouseKitchen[]>
+}
+
+/** The server asks who is there; `status` tells why not. */
+export class HouseRefused extends Error {
+  readonly status: number
+  constructor(address: string, status: number) {
+    super(`${address} answered ${status}`)
+    this.name = 'HouseRefused'
+    this.status = status
+  }
 }
 
 export interface ExchangeSetup {
@@ -24,17 +53,59 @@ export interface ExchangeSetup {
   readonly state: SyncState
 }
 
+export interface Exchanged {
+  readonly state: SyncState
+  readonly kitchen: HouseKitchen | undefined
+  /** The copy did not fit what came: it is to be dropped and taken anew. */
+  readonly copyBroken: boolean
+}
+
 /**
  * One exchange; how far it came. Rejects when the server does not answer. A server that holds less than it acknowledged
  * has lost its book, or is another one: it is offered everything of this device again.
+ *
+ * `copyFor` gives the store for a copy, with how far it was read; it is asked only where the kitchen is not read whole.
  */
-export async function exchangeWithHouse(setup: ExchangeSetup): Promise<SyncState> {
+export async function exchangeWithHouse(
+  setup: ExchangeSetup,
+  copyFor: (
+    view: string | undefined,
+    pulledUpTo: number,
+  ) => Promise<{ readonly store: JournalStore | null; readonly pulledUpTo: number }> = async (_, pulledUpTo) => ({
+    store: null,
+    pulledUpTo,
+  }),
+): Promise<Exchanged> {
   const { store, server, kitchenId, deviceId } = setup
-  const onServerCount = countOf(await server.kitchens(), kitchenId)
+  const kitchen = (await server.kitchens(deviceId)).find((each) => each.kitchenId === kitchenId)
+  const onServerCount = kitchen?.entryCount ?? 0
   const afterCount = await countAfter(store, kitchenId, setup.state.pushedUpTo, () => true)
   const acknowledgedCount = setup.state.pushedUpTo === 0 ? 0 : countOf(await store.kitchens(), kitchenId) - afterCount
-  const state = onServerCount < acknowledgedCount ? NOTHING_EXCHANGED : setup.state
-  return (await exchange({ store, remote: server, kitchenId, state, onlyDeviceId: deviceId })).state
+  const from = onServerCount < acknowledgedCount ? NOTHING_EXCHANGED : setup.state
+  const view = kitchen?.whole === false ? kitchen.view : undefined
+  const copy = await copyFor(view, from.pulledUpTo)
+  let copyBroken = false
+  const { state } = await exchange({
+    // Lines of this device are read from its own book; what comes from a copy is kept apart from it.
+    store: copy.store
+      ? {
+          ...store,
+          append: async (entries) => {
+            const outcome = await copy.store!.append(entries)
+            copyBroken ||= outcome.results.some((each) => each.outcome === 'refused')
+            return outcome
+          },
+        }
+      : store,
+    remote: {
+      push: server.push,
+      pull: (query) => server.pull({ ...query, deviceId, ...(view !== undefined && { view }) }),
+    },
+    kitchenId,
+    state: { ...from, pulledUpTo: copy.pulledUpTo },
+    onlyDeviceId: deviceId,
+  })
+  return { state, kitchen, copyBroken }
 }
 
 function countOf(kitchens: readonly KitchenSummary[], kitchenId: string): number {
@@ -67,8 +138,17 @@ async function countAfter(
 /** The house server over HTTP: the address the screens came from. */
 export const HTTP_SERVER: HouseServer = {
   push: (entries) => ask('/api/entries', { method: 'POST', body: JSON.stringify({ entries }) }),
-  pull: ({ kitchenId, after }) => ask(`/api/entries?kitchen=${kitchenId}&after=${after}`),
-  kitchens: async () => (await ask<{ kitchens: readonly KitchenSummary[] }>('/api/kitchens')).kitchens,
+  pull: ({ kitchenId, after, deviceId, view }) => {
+    const query = new URLSearchParams({
+      kitchen: kitchenId,
+      after: `${after}`,
+      device: deviceId,
+      ...(view && { view }),
+    })
+    return ask(`/api/entries?${query}`)
+  },
+  kitchens: async (deviceId) =>
+    (await ask<{ kitchens: readonly HouseKitchen[] }>(`/api/kitchens?device=${deviceId}`)).kitchens,
 }
 
 const PATIENCE_MS = 10_000
@@ -79,6 +159,6 @@ async function ask<T>(address: string, init: RequestInit = {}): Promise<T> {
     headers: { 'content-type': 'application/json' },
     signal: AbortSignal.timeout(PATIENCE_MS),
   })
-  if (!response.ok) throw new Error(`${address} answered ${response.status}`)
+  if (!response.ok) throw new HouseRefused(address, response.status)
   return response.json()
 }

@@ -3,24 +3,31 @@
  * house server. Screens see it through book-provider.tsx. A line is on disk before `changed` is called.
  */
 import {
+  actOfKind,
   applyEntries,
   type BodyOf,
+  BodyRefused,
   createId,
   createRecorder,
   type Facts,
   type JournalStore,
   type Kind,
+  mayDo,
   NO_FACTS,
   type StoredEntry,
   type WriteOptions,
 } from '@crib/journal'
-import type { Device } from './device.ts'
-import { countPending, exchangeWithHouse, type HouseServer } from './exchange.ts'
+import { dropCopy, openCopy } from './copies.ts'
+import type { Device, HouseStanding } from './device.ts'
+import { countPending, exchangeWithHouse, HouseRefused, type HouseServer } from './exchange.ts'
 
 export interface KeeperState {
   readonly facts: Facts
   readonly pendingCount: number
   readonly online: boolean
+  readonly standing: HouseStanding
+  /** The house server answered and asked who is there. */
+  readonly asksToSignIn: boolean
 }
 
 export interface KeeperSetup {
@@ -62,8 +69,11 @@ export async function openKeeper(setup: KeeperSetup): Promise<Keeper> {
     zone: deviceZone(),
   })
   const channel = new BroadcastChannel(CHANNEL)
-  let state: KeeperState = { facts: NO_FACTS, pendingCount: 0, online: true }
+  let standing = await device.standing(kitchenId)
+  let copy = standing.view === undefined ? null : await openCopy(standing.view)
+  let state: KeeperState = { facts: NO_FACTS, pendingCount: 0, online: true, standing, asksToSignIn: false }
   let readTo = 0
+  let copyReadTo = 0
   let closed = false
 
   const show = (change: Partial<KeeperState>) => {
@@ -72,34 +82,82 @@ export async function openKeeper(setup: KeeperSetup): Promise<Keeper> {
   }
   // One reading at a time, or two would fold the same page.
   const readOn = inTurn(async () => {
-    let { facts } = state
+    await takeUpCopy()
+    // A copy that was dropped leaves the facts with it.
+    let facts = readTo === 0 && copyReadTo === 0 ? NO_FACTS : state.facts
     for (;;) {
       const { entries, next } = await store.read({ kitchenId, after: readTo })
       if (entries.length === 0) break
       facts = applyEntries(facts, entries)
       readTo = next
     }
+    for (;;) {
+      // It may be dropped meanwhile: then the next reading takes up the new one.
+      const page = await copy?.read({ kitchenId, after: copyReadTo }).catch(() => undefined)
+      if (!page || page.entries.length === 0) break
+      facts = applyEntries(facts, page.entries)
+      copyReadTo = page.next
+    }
     const exchanged = await device.exchange(kitchenId)
     const pendingCount = staysHere ? 0 : await countPending(store, { kitchenId, deviceId, state: exchanged })
-    show({ facts, pendingCount })
+    show({ facts, pendingCount, standing })
   })
+
+  /** Another tab may have taken a new copy: what is read follows what the device keeps. */
+  async function takeUpCopy(): Promise<void> {
+    const kept = await device.standing(kitchenId)
+    const changed = kept.view !== standing.view
+    standing = kept
+    if (!changed) return
+    await copy?.close()
+    copy = kept.view === undefined ? null : await openCopy(kept.view)
+    readTo = 0
+    copyReadTo = 0
+  }
+
+  /** Makes room for the copy the server gives now; how far it was read. */
+  async function copyFor(view: string | undefined, pulledUpTo: number) {
+    await takeUpCopy()
+    if (standing.view === view) return { store: copy, pulledUpTo }
+    const old = standing.view
+    await copy?.close()
+    copy = null
+    if (old !== undefined) await dropCopy(old)
+    copy = view === undefined ? null : await openCopy(view)
+    standing = { ...standing, ...(view !== undefined && { view }) }
+    if (view === undefined) standing = standing.role === undefined ? {} : { role: standing.role }
+    await device.setStanding(kitchenId, standing)
+    readTo = 0
+    copyReadTo = 0
+    return { store: copy, pulledUpTo: 0 }
+  }
 
   const exchangeNow = inTurn(async () => {
     if (staysHere) return true
     try {
       await oneTabOnly('kettle-and-crib-exchange', async () => {
         const from = await device.exchange(kitchenId)
-        await device.setExchange(
-          kitchenId,
-          await exchangeWithHouse({ store, server, kitchenId, deviceId, state: from }),
-        )
+        const done = await exchangeWithHouse({ store, server, kitchenId, deviceId, state: from }, copyFor)
+        if (done.kitchen?.role !== standing.role) {
+          const { role: _, ...rest } = standing
+          standing = done.kitchen?.role === undefined ? rest : { ...rest, role: done.kitchen.role }
+          await device.setStanding(kitchenId, standing)
+        }
+        if (done.copyBroken && standing.view !== undefined) {
+          // Taken anew from the beginning at the next exchange.
+          await copyFor(undefined, 0)
+          await device.setExchange(kitchenId, { ...done.state, pulledUpTo: 0 })
+        } else {
+          await device.setExchange(kitchenId, done.state)
+        }
       })
       await readOn()
-      show({ online: true })
+      show({ online: true, asksToSignIn: false })
       channel.postMessage(kitchenId)
       return true
-    } catch {
-      show({ online: false })
+    } catch (cause) {
+      const asksToSignIn = cause instanceof HouseRefused && cause.status === 401
+      show({ online: asksToSignIn, asksToSignIn })
       return false
     }
   })
@@ -112,6 +170,8 @@ export async function openKeeper(setup: KeeperSetup): Promise<Keeper> {
   return {
     exchangeNow,
     write: async (kind, body, options) => {
+      // The server would refuse it, and every later line of this device with it.
+      if (!mayWrite(standing, kind)) throw new BodyRefused(kind, [{ code: 'not-yours-to-write', params: {} }])
       const entry = await oneTabOnly('kettle-and-crib-chain', () => recorder.record(kind, body, options))
       await readOn()
       channel.postMessage(kitchenId)
@@ -122,6 +182,12 @@ export async function openKeeper(setup: KeeperSetup): Promise<Keeper> {
       channel.close()
     },
   }
+}
+
+function mayWrite({ role }: HouseStanding, kind: Kind): boolean {
+  const act = actOfKind(kind)
+  // Whose line is taken back the server looks up itself.
+  return role === undefined || (act !== null && mayDo(role, act === 'amend' ? 'amend-own' : act))
 }
 
 /** Runs the calls of one function one after another. */

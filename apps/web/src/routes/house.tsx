@@ -46,6 +46,14 @@ export default function HouseScreen() {
           <NameForm />
         </Fold>
       </Passage>
+      <Passage
+        title={say('shell:people-title')}
+        margin={<MarginNote>{say('shell:people-from-house-margin')}</MarginNote>}
+      >
+        <ButtonRow>
+          <SideAction href="/people">{say('shell:people-from-house')}</SideAction>
+        </ButtonRow>
+      </Passage>
       <Passage title={say('shell:other-kitchen')}>
         <p>{say('shell:other-kitchen-lead', { count: facts.entryCount })}</p>
         <ButtonRow>

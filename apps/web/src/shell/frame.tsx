@@ -10,6 +10,7 @@ import { ErrorFence } from './error-fence.tsx'
 import { NewerSlip } from './newer-slip.tsx'
 import { OfflineLine } from './offline-line.tsx'
 import { Shelf } from './shelf.tsx'
+import { SignInSlip } from './sign-in-slip.tsx'
 
 export function Frame({ children }: { readonly children: ReactNode }) {
   const { facts } = useBook()
@@ -37,6 +38,7 @@ export function Frame({ children }: { readonly children: ReactNode }) {
           {facts.kitchen?.demo && <InventedSlip />}
           <ClockSlip />
           <NewerSlip />
+          <SignInSlip />
         </div>
         {location === '/' ? (
           children

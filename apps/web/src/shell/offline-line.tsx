@@ -3,17 +3,19 @@ import { useBook } from '../book/book.tsx'
 import { useWords } from '../words.tsx'
 
 export function OfflineLine() {
-  const { staysHere, online, pendingCount, secure } = useBook()
+  const { staysHere, asksToSignIn, online, pendingCount, secure } = useBook()
   const { say } = useWords()
   const state = staysHere
     ? say('shell:demo-stays')
-    : !online
-      ? pendingCount > 0
-        ? say('shell:offline-waiting', { count: pendingCount })
-        : say('shell:offline')
-      : pendingCount > 0
-        ? say('shell:copying', { count: pendingCount })
-        : say('shell:copied')
+    : asksToSignIn
+      ? say('shell:people-sign-in-first')
+      : !online
+        ? pendingCount > 0
+          ? say('shell:offline-waiting', { count: pendingCount })
+          : say('shell:offline')
+        : pendingCount > 0
+          ? say('shell:copying', { count: pendingCount })
+          : say('shell:copied')
   return (
     <span role="status">
       {state}
