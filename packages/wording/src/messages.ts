@@ -4,6 +4,7 @@ import cautions from '../../../messages/en/cautions.json' with { type: 'json' }
 import common from '../../../messages/en/common.json' with { type: 'json' }
 import crib from '../../../messages/en/crib.json' with { type: 'json' }
 import errors from '../../../messages/en/errors.json' with { type: 'json' }
+import field from '../../../messages/en/field.json' with { type: 'json' }
 import guidance from '../../../messages/en/guidance.json' with { type: 'json' }
 import heat from '../../../messages/en/heat.json' with { type: 'json' }
 import keeping from '../../../messages/en/keeping.json' with { type: 'json' }
@@ -22,6 +23,7 @@ export const ENGLISH = {
   common,
   crib,
   errors,
+  field,
   guidance,
   heat,
   keeping,

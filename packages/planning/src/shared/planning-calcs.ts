@@ -1,9 +1,10 @@
-/** Calculations of seed, batch and day, to be listed in the catalogue. */
+/** Calculations of seed, field, batch and day, to be listed in the catalogue. */
 import type { Calc } from '@crib/science'
 import { batchPlanCalc } from '../batch/batch-plan.calc.ts'
 import { weakAshCalc } from '../batch/weak-ash.calc.ts'
 import { dayTimelineCalc } from '../day/day-timeline.calc.ts'
 import { villageDayCalc } from '../day/village-day.calc.ts'
+import { FIELD_CALCS } from '../field/field-calcs.ts'
 import { KEEPING_CALCS } from '../keeping/keeping-calcs.ts'
 import { seedLineCalc } from '../seed/seed-line.calc.ts'
 
@@ -13,5 +14,6 @@ export const PLANNING_CALCS: readonly Calc[] = [
   weakAshCalc,
   dayTimelineCalc,
   villageDayCalc,
+  ...FIELD_CALCS,
   ...KEEPING_CALCS,
 ]
