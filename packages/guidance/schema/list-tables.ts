@@ -120,6 +120,21 @@ export const nourishmentSchema = v.strictObject({
   ),
 })
 
+export const suspectJarsSchema = v.strictObject({
+  ...envelopeEntries,
+  rows: v.pipe(
+    v.array(
+      v.strictObject({
+        state: v.picklist(['sealed', 'open']),
+        message: messageSlug,
+        source: sourceKeySchema,
+        seen: seenSchema,
+      }),
+    ),
+    v.check((rows) => ['sealed', 'open'].every((state) => rows.some((row) => row.state === state)), 'both states'),
+  ),
+})
+
 const amount = v.nullable(v.pipe(v.number(), v.gtValue(0)))
 const amountUnit = v.nullable(v.picklist(UNIT_NAMES))
 

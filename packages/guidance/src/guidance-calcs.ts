@@ -1,6 +1,8 @@
 /** The calculations of this package, as the catalogue lists them. */
 import type { Calc } from '@crib/science'
 import { boilBeforeTastingCalc } from './boil-before-tasting.calc.ts'
+import { nutritionCalc } from './nutrition.calc.ts'
+import { powerCutCalc } from './power-cut.calc.ts'
 import { pressureBandCalc } from './pressure-band.calc.ts'
 import { processLookupCalc } from './process-lookup.calc.ts'
 import { unsealedJarsCalc } from './unsealed-jars.calc.ts'
@@ -10,4 +12,6 @@ export const GUIDANCE_CALCS: readonly Calc[] = [
   processLookupCalc,
   boilBeforeTastingCalc,
   unsealedJarsCalc,
+  powerCutCalc,
+  nutritionCalc,
 ]

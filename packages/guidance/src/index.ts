@@ -1,5 +1,6 @@
 export { GUIDANCE_EDITION, type Seen, type Standing } from '../schema/envelope.ts'
 export type { HabitTopic, KeepingForm, Moment, UnsealedChoiceKey } from '../schema/list-tables.ts'
+export type { NutritionFood } from '../schema/nutrition-table.ts'
 export type { AlkaliKey, FoodKey, JarKey, PrintedJar, ProcessKey } from '../schema/process-tables.ts'
 export { askWhom } from './ask-whom.ts'
 export { boilBeforeTastingMin } from './boil.ts'
@@ -11,6 +12,8 @@ export { HABIT_TOPICS, type HabitLine, habitLine } from './habits.ts'
 export { JAR_KEYS, type JarUse, jarUses } from './jars.ts'
 export { type KeepingAdvice, keepingAdvice } from './keeping.ts'
 export { whatAlkaliFrees } from './nourishment.ts'
+export { NUTRIENTS, NUTRITION_FOODS, type NutrientId, type Nutrition, nutritionOf } from './nutrition.ts'
+export { type PowerCut, type PowerCutAdvice, powerCutAdvice } from './power-cut.ts'
 export {
   type FoundPressure,
   type GaugeKind,
@@ -46,5 +49,6 @@ export {
   type WordedRule,
 } from './rules.ts'
 export { standingSentences, UNTESTED_ALKALI_STANDING } from './standing.ts'
+export { suspectJarSteps } from './suspect.ts'
 export { GUIDANCE_TABLES, type GuidanceTable } from './tables.ts'
 export { type UnsealedChoice, type UnsealedOutcome, unsealedChoices } from './unsealed.ts'

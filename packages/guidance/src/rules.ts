@@ -8,11 +8,13 @@ import waterJson from '../data/canner-water.json' with { type: 'json' }
 import comeUpJson from '../data/come-up.json' with { type: 'json' }
 import coolDownJson from '../data/cool-down.json' with { type: 'json' }
 import fillJson from '../data/fill.json' with { type: 'json' }
+import freezerLoadJson from '../data/freezer-load.json' with { type: 'json' }
 import gaugeJson from '../data/gauge-rule.json' with { type: 'json' }
 import headspaceJson from '../data/headspace.json' with { type: 'json' }
 import storageJson from '../data/jar-storage.json' with { type: 'json' }
 import lidWaitJson from '../data/lid-wait.json' with { type: 'json' }
 import minimumLoadJson from '../data/minimum-load.json' with { type: 'json' }
+import powerCutJson from '../data/power-cut.json' with { type: 'json' }
 import refreezeJson from '../data/refreeze-headspace.json' with { type: 'json' }
 import restartJson from '../data/restart.json' with { type: 'json' }
 import saltJson from '../data/salt.json' with { type: 'json' }
@@ -33,11 +35,13 @@ const RULES = {
   'come-up': load(comeUpJson),
   'cool-down': load(coolDownJson),
   fill: load(fillJson),
+  'freezer-load': load(freezerLoadJson),
   'gauge-rule': load(gaugeJson),
   headspace: load(headspaceJson),
   'jar-storage': load(storageJson),
   'lid-wait': load(lidWaitJson),
   'minimum-load': load(minimumLoadJson),
+  'power-cut': load(powerCutJson),
   'refreeze-headspace': load(refreezeJson),
   restart: load(restartJson),
   salt: load(saltJson),

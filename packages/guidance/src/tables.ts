@@ -7,10 +7,12 @@ import { JAR_SIZES } from './jars.ts'
 import { KEEPING } from './keeping.ts'
 import { NEIGHBOUR_PROCESSES } from './neighbours.ts'
 import { NOURISHMENT } from './nourishment.ts'
+import { NUTRITION } from './nutrition.ts'
 import { DIAL_BANDS, WEIGHT_BANDS } from './pressure.ts'
 import { PROCESS_TABLES } from './process.ts'
 import { ALKALI_RECIPES } from './recipes.ts'
 import { RULE_TABLES } from './rules.ts'
+import { SUSPECT_JARS } from './suspect.ts'
 import { UNSEALED_JARS } from './unsealed.ts'
 
 export interface GuidanceTable {
@@ -46,4 +48,6 @@ export const GUIDANCE_TABLES: readonly GuidanceTable[] = [
   ALKALI_RECIPES,
   CAUTIONS,
   NOURISHMENT,
+  NUTRITION,
+  SUSPECT_JARS,
 ]

@@ -21,6 +21,8 @@ interface Style {
 const STYLES: Record<Unit, Style> = {
   Kg: { name: 'kg', beside: 'Lb' },
   G: { name: 'g', beside: 'Oz' },
+  Mg: { name: 'mg' },
+  Ug: { name: 'µg' },
   Lb: { name: 'lb', beside: 'Kg' },
   Oz: { name: 'oz', beside: 'G' },
   L: { name: 'L', beside: 'LiquidQt' },
@@ -52,6 +54,7 @@ const STYLES: Record<Unit, Style> = {
   Fraction: { name: '%' },
   Count: { name: '' },
   ClockMin: { name: '' },
+  Kcal: { name: 'kcal' },
   M2: { name: 'm²', beside: 'Ft2' },
   Ft2: { name: 'sq ft', beside: 'M2' },
   Acre: { name: 'acre', plural: 'acres', beside: 'M2' },

@@ -13,6 +13,7 @@ export type Measure =
   | 'count'
   | 'clock'
   | 'area'
+  | 'energy'
   | 'degree-days'
   | 'yield'
   | 'concentration'
@@ -46,6 +47,8 @@ const PSI_KPA = 6.894757293168 // lbf/in2, from the exact pound, inch and standa
 export const UNITS = {
   Kg: { measure: 'mass', size: 1 },
   G: { measure: 'mass', size: 0.001 },
+  Mg: { measure: 'mass', size: 1e-6 },
+  Ug: { measure: 'mass', size: 1e-9 },
   Lb: { measure: 'mass', size: LB_KG },
   Oz: { measure: 'mass', size: LB_KG / 16 },
   L: { measure: 'volume', size: 1 },
@@ -81,6 +84,8 @@ export const UNITS = {
   /** Minutes after the local midnight that begins the day's work; 1500 is one in the morning of the next day. */
   ClockMin: { measure: 'clock', size: 1 },
   M2: { measure: 'area', size: 1 },
+  /** Food energy. */
+  Kcal: { measure: 'energy', size: 1 },
   Ft2: { measure: 'area', size: FT_M ** 2 },
   Acre: { measure: 'area', size: 43_560 * FT_M ** 2 },
   Ha: { measure: 'area', size: 10_000 },
