@@ -128,6 +128,20 @@ export { bookTimings, type DayCounts, type DayWish, dayForPlan } from './day/fro
 export { type SharedKitchen, sharedKitchen } from './day/shared-kitchen.ts'
 export { type Day, type DayStep, type DayWait, dayTimeline } from './day/timeline.ts'
 export { type VillageInput, type VillagePlan, villageDay } from './day/village.ts'
+export { type NeighbourCorn, type NeighbourShare, neighbourShare, type Share, shareTogether } from './field/crossing.ts'
+export { dayNumber, dayText, isoDayOf } from './field/days.ts'
+export {
+  type DegreeDayInput,
+  type DegreeDayOutcome,
+  type DegreeDayPlan,
+  type DegreeDayStep,
+  degreeDayPlan,
+} from './field/degree-day-plan.ts'
+export { type FieldPlan, type FieldPlanInput, fieldPlan } from './field/field-plan.ts'
+export { cribLotOfHarvest, type PlantingRecords, plantingRecords } from './field/harvest.ts'
+export { type Isolation, type IsolationInput, type IsolationOutcome, isolation } from './field/isolation.ts'
+export { type DayReading, type Readings, readPasted, readRows, type TypedDay } from './field/temperatures.ts'
+export { type CountedPlace, type Estimate, estimateByEars, estimateByWeight } from './field/yield-estimate.ts'
 export {
   type LoggerFault,
   type LoggerFaultKind,
@@ -174,20 +188,6 @@ export type {
   GivenAway,
   RecalledLot,
 } from './keeping/recalled-lots.ts'
-export { type NeighbourCorn, type NeighbourShare, neighbourShare, type Share, shareTogether } from './field/crossing.ts'
-export { dayNumber, dayText, isoDayOf } from './field/days.ts'
-export {
-  type DegreeDayInput,
-  type DegreeDayOutcome,
-  type DegreeDayPlan,
-  type DegreeDayStep,
-  degreeDayPlan,
-} from './field/degree-day-plan.ts'
-export { type FieldPlan, type FieldPlanInput, fieldPlan } from './field/field-plan.ts'
-export { cribLotOfHarvest, type PlantingRecords, plantingRecords } from './field/harvest.ts'
-export { type Isolation, type IsolationInput, type IsolationOutcome, isolation } from './field/isolation.ts'
-export { type DayReading, type Readings, readPasted, readRows, type TypedDay } from './field/temperatures.ts'
-export { type CountedPlace, type Estimate, estimateByEars, estimateByWeight } from './field/yield-estimate.ts'
 export { dayAfter, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
 export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'
 export { PLANTINGS_COUNT, type SeedAnswer, type SeedLine, type SeedOutcome, seedLine } from './seed/seed-answer.ts'
