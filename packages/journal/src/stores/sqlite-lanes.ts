@@ -21,7 +21,11 @@ export async function foldInLanes(
   const run = (lane: Lane): Promise<number> =>
     new Promise((resolve, reject) => {
       const workerData: LaneData = { file, lane, ...job }
-      const worker = new Worker(new URL('./sqlite-lane.worker.ts', import.meta.url), { workerData })
+      const worker = new Worker(new URL('./sqlite-lane.worker.ts', import.meta.url), {
+        workerData,
+        // What a page leaves behind is cleared away soon instead of piling up.
+        resourceLimits: { maxYoungGenerationSizeMb: 24 },
+      })
       workers.push(worker)
       worker.on('error', reject)
       worker.on('exit', () => reject(new Error(`the thread that folds ${lane} ended early`)))
