@@ -197,3 +197,31 @@ export { type OwnRecord, shrinkToOwn } from './shared/own-record.ts'
 export { PLANNING_CALCS } from './shared/planning-calcs.ts'
 export { seasonYearOf } from './shared/season-year.ts'
 export type { ElevationKnownBy } from './shared/set-pressure.ts'
+export { SEED_CALCS } from './seed/calcs.ts'
+export { type GerminationInput, germinationInterval, replicateTolerance, type SproutCount } from './seed/germination.ts'
+export {
+  type AlleleLossInput,
+  alleleLoss,
+  type EffectiveSizeInput,
+  earsAdvice,
+  effectiveSize,
+  type OffTypeInput,
+  offTypeTrend,
+} from './seed/line-advice.ts'
+export {
+  type FieldYear,
+  type PlantingNeed,
+  type ReserveLine,
+  type ReservePlan,
+  type ReservePlanInput,
+  reservePlan,
+} from './seed/reserve-plan.ts'
+export {
+  ageingOf,
+  KEEP_ABOVE_FRACTION,
+  type SeedLifeInput,
+  type StoredTest,
+  seedLife,
+} from './seed/seed-life.ts'
+export { daysForProbits, isStoreKnown, probitsInDays, type SeedStore } from './seed/seed-store.ts'
+export { probitsLeft, type SeedWhatIfInput, type StoreWay, seedWhatIf } from './seed/seed-what-if.ts'

@@ -6,10 +6,10 @@ import { dayTimelineCalc } from '../day/day-timeline.calc.ts'
 import { villageDayCalc } from '../day/village-day.calc.ts'
 import { FIELD_CALCS } from '../field/field-calcs.ts'
 import { KEEPING_CALCS } from '../keeping/keeping-calcs.ts'
-import { seedLineCalc } from '../seed/seed-line.calc.ts'
+import { SEED_CALCS } from '../seed/calcs.ts'
 
 export const PLANNING_CALCS: readonly Calc[] = [
-  seedLineCalc,
+  ...SEED_CALCS,
   batchPlanCalc,
   weakAshCalc,
   dayTimelineCalc,
