@@ -1,6 +1,6 @@
 /** Documents from the book and its plans: what each builder is handed. Leaves out: how they look (package paper). */
 import { askWhom, boilBeforeTastingMin, cautionsFor, GUIDANCE_EDITION, lidWaitRule, type Moment } from '@crib/guidance'
-import type { CannerFact, Facts } from '@crib/journal'
+import { type CannerFact, type Facts, originOnLabel } from '@crib/journal'
 import {
   bagLabels,
   batchSheetOfPlan,
@@ -202,7 +202,10 @@ export function labelDocument(
   })
   if (form === 'bag')
     return bagLabels(
-      labelled.map((lot) => ({ lotCode: lot.loadCode, lines: [], ...common(lot) })),
+      labelled.map((lot) => {
+        const { conditions } = originOnLabel(lot, facts)
+        return { lotCode: lot.loadCode, lines: conditions === undefined ? [] : [conditions], ...common(lot) }
+      }),
       choice,
       setting,
       words,
@@ -228,9 +231,9 @@ function readLabelSheet(given: string): LabelSheetId {
   throw badInput('terminal:not-one-of', { flag: '--labels', given, known: Object.keys(LABEL_SHEETS).join(', ') })
 }
 
-function contentsOf({ batchId }: Facts['foodLots'][string], { batches, cornLots }: Facts, words: Words): string {
-  const lotId = batchId === undefined ? undefined : batches[batchId]?.plan.corn?.[0]?.lotId
-  const corn = lotId === undefined ? undefined : cornLots[lotId]?.name
+/** The corn is named where its lot may be named on a label. */
+function contentsOf(lot: Facts['foodLots'][string], facts: Facts, words: Words): string {
+  const { corn } = originOnLabel(lot, facts)
   return corn === undefined ? words.say('terminal:label-hominy') : words.say('terminal:label-hominy-of', { name: corn })
 }
 

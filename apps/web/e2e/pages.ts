@@ -11,5 +11,6 @@ export const PAGES: readonly (readonly [path: string, heading: string])[] = [
   ['/paper', 'Paper'],
   ['/workbench', 'Workbench'],
   ['/house', 'The house'],
+  ['/people', 'People'],
   ['/no-such-page', 'No such page'],
 ]

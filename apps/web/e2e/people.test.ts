@@ -71,7 +71,7 @@ describeInBrowser('people', () => {
     await copied(keeper.page)
 
     await openPeople(keeper.page)
-    await share(keeper.page, 'the house: habits, pots and canners', 'Family')
+    await share(keeper.page, 'The house (habits, pots, canners)', 'Family')
     await share(keeper.page, 'Lantern flint', 'Family')
     await copied(keeper.page)
     await keeper.page.getByRole('button', { name: 'Make an invitation' }).click()

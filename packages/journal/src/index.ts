@@ -92,7 +92,7 @@ export {
   type Width,
   widthOf,
 } from './people/roles.ts'
-export { mayNameOrigin, type Share, shareOf } from './people/shares.ts'
+export { mayNameOrigin, originOnLabel, type Share, shareOf } from './people/shares.ts'
 export { type Proposal, type ProposalMoment, propose } from './propose.ts'
 export { createRecorder, type Recorder, type RecorderSetup } from './record.ts'
 export { BodyRefused, type GapParams, REFUSAL_CODES, type Refusal, type RefusalCode } from './refusal.ts'

@@ -151,7 +151,14 @@ export function peopleRoutes(people: People): Hono<GateEnv> {
 
   routes.get('/members', async (c) => {
     const members = [...(await people.membership.members(kitchenOf(c))).values()]
-    return c.json({ members: members.filter(({ role }) => role !== null) })
+    // Whoever opened the kitchen did so before the book knew names; their account may know it.
+    const named = members
+      .filter(({ role }) => role !== null)
+      .map(async (member) => ({
+        ...member,
+        name: member.name || ((await people.accounts.find(member.personId))?.name ?? ''),
+      }))
+    return c.json({ members: await Promise.all(named) })
   })
   routes.post('/members/:id/role', async (c) => {
     const asked = await bodyOf(c, v.object({ role }))

@@ -68,7 +68,7 @@ test('what this person may not read whole is kept apart, as a copy, and a copy t
     push: (entries) => house.append(entries),
     pull: async (query) => {
       asked.push(query)
-      return query.after === 0 ? { entries: [shown], next: 1 } : { entries: [], next: query.after }
+      return { ...(query.after === 0 ? { entries: [shown], next: 1 } : { entries: [], next: query.after }), view: 'v1' }
     },
     kitchens: async () => [{ kitchenId: device.kitchenId, entryCount: 3, role: 'helper', whole: false, view: 'v1' }],
   }
@@ -83,7 +83,24 @@ test('what this person may not read whole is kept apart, as a copy, and a copy t
   const skipped = other.write('kitchen-noted', { kitchenId: device.kitchenId, jarFill: 'half' })
   const unfit = other.write('kitchen-noted', { kitchenId: device.kitchenId, jarFill: 'third' })
   expect(skipped.envelope.deviceSeq).toBe(2)
-  const gap: HouseServer = { ...server, pull: async () => ({ entries: [unfit], next: 2 }) }
+  const gap: HouseServer = { ...server, pull: async () => ({ entries: [unfit], next: 2, view: 'v1' }) }
   const broken = await exchangeWithHouse({ ...device, server: gap, state: done.state }, copyFor)
   expect(broken.copyBroken).toBe(true)
+})
+
+test('lines of a copy never come among this device’s own, even when the role changed a moment ago', async () => {
+  const device = await aDevice(2)
+  const house = await openIdbStore(`house-${id()}`)
+  const author = createAuthor({
+    ...{ kitchenId: device.kitchenId, deviceId: id(), personId: id(), head: null, clock, random, zone: 'UTC' },
+  })
+  const ofACopy = author.write('kitchen-noted', { kitchenId: device.kitchenId, jarFill: 'third' })
+  const server: HouseServer = {
+    push: (entries) => house.append(entries),
+    pull: async ({ after }) => ({ entries: after === 0 ? [ofACopy] : [], next: 1, view: 'v1' }),
+    kitchens: () => house.kitchens(),
+  }
+  const done = await exchangeWithHouse({ ...device, server, state: NOTHING_EXCHANGED })
+  expect(done.state.pulledUpTo).toBe(0)
+  expect((await device.store.read({ kitchenId: device.kitchenId })).entries).toHaveLength(2)
 })

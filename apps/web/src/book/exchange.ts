@@ -31,7 +31,8 @@ export interface PullQuery {
 
 export interface HouseServer {
   push(entries: readonly StoredEntry[]): Promise<AppendOutcome>
-  pull(query: PullQuery): Promise<ReadPage>
+  /** `view`: the copy the page is of, where it is of one. */
+  pull(query: PullQuery): Promise<ReadPage & { readonly view?: string }>
   kitchens(deviceId: string): Promise<readonly HouseKitchen[]>
 }
 
@@ -99,7 +100,11 @@ export async function exchangeWithHouse(
       : store,
     remote: {
       push: server.push,
-      pull: (query) => server.pull({ ...query, deviceId, ...(view !== undefined && { view }) }),
+      pull: async (query) => {
+        const page = await server.pull({ ...query, deviceId, ...(view !== undefined && { view }) })
+        // The role changed since the kitchens were listed: these lines are of another copy. The next exchange sorts it out.
+        return page.view === view ? page : { entries: [], next: query.after }
+      },
     },
     kitchenId,
     state: { ...from, pulledUpTo: copy.pulledUpTo },

@@ -5,7 +5,7 @@ import { placeEntry } from '../fold/ledger.ts'
 import { testKitchen } from '../testing/invented.ts'
 import { membersOf } from './members.ts'
 import { ACTS, actOfKind, mayDo, mayRead, ROLES } from './roles.ts'
-import { mayNameOrigin, shareOf } from './shares.ts'
+import { mayNameOrigin, originOnLabel, shareOf } from './shares.ts'
 
 const rolesOf = (entries: readonly StoredEntry[]) =>
   Object.fromEntries([...membersOf(entries.map((entry) => placeEntry(entry).line))].map(([id, { role }]) => [id, role]))
@@ -82,4 +82,53 @@ test('[J91] facts tell how far a lot is opened and on which conditions; paper na
   const facts = foldFacts([set, lot, family])
   expect(shareOf(facts, lotId)).toEqual({ visibility: 'community', conditions: 'Ask before planting.', set: true })
   expect(mayNameOrigin(facts, lotId)).toBe(true)
+})
+
+describe('what a label may say of where the food is from', () => {
+  const book = (householdName?: string) => {
+    const { author, newId } = testKitchen()
+    const keeper = author()
+    const [flint, flour, batchId, jarsId] = [newId(), newId(), newId(), newId()]
+    const lot = (lotId: string, name: string) =>
+      keeper.write('corn-lot-brought-in', {
+        ...{ lotId, name, cornType: 'flint', form: 'shelled', massKg: 5, asTyped: '', treatedSeed: false },
+      })
+    const plan = (lotIds: readonly string[]) =>
+      keeper.write('batch-planned', {
+        ...{ batchId, title: 'hulling', inputs: {}, edition: 'test', codeVersion: '0', shown: {} },
+        corn: lotIds.map((lotId) => ({ lotId, massKg: 1 })),
+      })
+    const jars = keeper.write('food-put-up', {
+      ...{ lotId: jarsId, batchId, loadCode: 'A-1', form: 'jar', count: 7 },
+      ...(householdName && { householdName }),
+    })
+    const open = (lotId: string, visibility: 'family' | 'community', conditions?: string) =>
+      keeper.write('visibility-set', { lotId, visibility, ...(conditions && { conditions }) })
+    const origin = (...more: StoredEntry[]) => {
+      const facts = foldFacts([lot(flint, 'Lantern flint'), lot(flour, 'Marsh flour'), jars, ...more])
+      return originOnLabel(facts.foodLots[jarsId]!, facts)
+    }
+    return { flint, flour, jarsId, plan, open, origin }
+  }
+
+  test('[J94] nothing by itself; the corn once its lot is opened to the family', () => {
+    const { flint, plan, open, origin } = book()
+    expect(origin(plan([flint]))).toEqual({})
+    expect(origin(plan([flint]), open(flint, 'family'))).toEqual({ corn: 'Lantern flint' })
+  })
+
+  test('[J94] a jar that goes to another household names it from the community on', () => {
+    const { flint, plan, open, origin } = book('Heron household')
+    expect(origin(plan([flint]), open(flint, 'family'))).toEqual({})
+    expect(origin(plan([flint]), open(flint, 'community'))).toEqual({ corn: 'Lantern flint' })
+  })
+
+  test('[J94] two lots of which one is hidden are not named at all; conditions of the food go along', () => {
+    const { flint, flour, jarsId, plan, open, origin } = book()
+    const both = plan([flint, flour])
+    expect(origin(both, open(flint, 'community'), open(jarsId, 'family', 'Not to be sold.'))).toEqual({
+      conditions: 'Not to be sold.',
+    })
+    expect(origin(both, open(flint, 'community'), open(flour, 'family'))).toEqual({ corn: 'Lantern flint' })
+  })
 })

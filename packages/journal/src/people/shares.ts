@@ -1,6 +1,6 @@
 /** How far each lot is opened as the book says, for screens and paper. The doors themselves ask the reading index. */
 import type { Visibility } from '../envelope.ts'
-import type { Facts } from '../fold/facts.ts'
+import type { Facts, FoodLotFact } from '../fold/facts.ts'
 import type { BodyOf } from '../kinds/index.ts'
 import { widthOf } from './roles.ts'
 
@@ -25,5 +25,26 @@ export function shareOf(facts: Facts, lotId: string): Share {
 
 /** Whether paper that leaves the house (a label, a class sheet, a recall list) may name the lot it comes from. */
 export function mayNameOrigin(facts: Facts, lotId: string): boolean {
-  return widthOf(shareOf(facts, lotId).visibility) >= widthOf('community')
+  return isOpenedTo(facts, lotId, 'community')
+}
+
+/**
+ * The corn lots a label of this food may name: those opened to the family, and for a jar that goes to another household
+ * those opened to the community. A label works without any.
+ */
+export function originOnLabel(
+  { lotId, batchId, householdName }: FoodLotFact,
+  facts: Facts,
+): { readonly corn?: string; readonly conditions?: string } {
+  const lots = batchId === undefined ? [] : (facts.batches[batchId]?.plan.corn ?? [])
+  const asked = householdName === undefined ? 'family' : 'community'
+  // One lot that may not be named hides the others too: a part would pass for the whole.
+  const named = lots.every((each) => isOpenedTo(facts, each.lotId, asked))
+  const corn = named ? lots[0] && facts.cornLots[lots[0].lotId]?.name : undefined
+  const { conditions } = shareOf(facts, lotId)
+  return { ...(corn !== undefined && { corn }), ...(conditions !== undefined && { conditions }) }
+}
+
+function isOpenedTo(facts: Facts, lotId: string, visibility: Visibility): boolean {
+  return widthOf(shareOf(facts, lotId).visibility) >= widthOf(visibility)
 }

@@ -1,6 +1,6 @@
 /** Labels for what is on the shelf. Leaves out every number of its own. */
 import { boilBeforeTastingMin } from '@crib/guidance'
-import type { FoodLotFact } from '@crib/journal'
+import { type FoodLotFact, originOnLabel } from '@crib/journal'
 import { bagLabels, jarLabels, type LabelSheetId, type PaperDocument } from '@crib/paper'
 import { type Desk, elevationFt, settingOf } from './documents.ts'
 
@@ -39,7 +39,11 @@ export function labelsDocument(
   }
   return bagLabels(
     lots.flatMap((lot) =>
-      each(lot, { ...shared(lot), lotCode: lot.loadCode, lines: [words.say(`pantry:label-${lot.form}`)] }),
+      each(lot, {
+        ...shared(lot),
+        lotCode: lot.loadCode,
+        lines: [words.say(`pantry:label-${lot.form}`), ...conditionsOf(desk, lot)],
+      }),
     ),
     { sheet, skipCount },
     setting,
@@ -47,10 +51,14 @@ export function labelsDocument(
   )
 }
 
-/** "Lantern flint hominy", by the corn that went in. */
+/** "Lantern flint hominy", by the corn that went in, where its lot may be named on a label; "Hominy" where not. */
 export function contentsOf({ facts, words }: Pick<Desk, 'facts' | 'words'>, lot: FoodLotFact): string {
-  const batch = lot.batchId === undefined ? undefined : facts.batches[lot.batchId]
-  const cornLotId = batch?.plan.corn?.[0]?.lotId
-  const corn = cornLotId === undefined ? undefined : facts.cornLots[cornLotId]?.name
+  const { corn } = originOnLabel(lot, facts)
   return corn === undefined ? words.say('pantry:hominy') : words.say('pantry:hominy-of', { name: corn })
+}
+
+/** Conditions go where the lot goes. */
+function conditionsOf({ facts }: Desk, lot: FoodLotFact): readonly string[] {
+  const { conditions } = originOnLabel(lot, facts)
+  return conditions === undefined ? [] : [conditions]
 }
