@@ -8,7 +8,13 @@ interface Shelf {
 }
 
 const SHELVES: readonly Shelf[] = [
-  { title: 'shell:part-seed', ids: ['seed-line'] },
+  {
+    title: 'shell:part-seed',
+    ids: [
+      ...['seed-line', 'seed-reserve', 'germination-interval', 'germination-sample-size', 'replicate-tolerance'],
+      ...['seed-life', 'seed-what-if', 'effective-size', 'allele-loss', 'off-type-trend'],
+    ],
+  },
   { title: 'shell:part-crib', ids: ['kernel-measure', 'ear-corn', 'moisture-shrink'] },
   { title: 'shell:part-kettle', ids: ['batch-plan', 'weak-ash', 'cooked-yield'] },
   { title: 'workbench:shelf-day', ids: ['day-timeline', 'village-day'] },
