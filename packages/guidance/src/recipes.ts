@@ -20,6 +20,9 @@ export interface AlkaliRecipe {
   readonly cornUnit: Unit
   readonly alkaliAmount: number
   readonly alkaliUnit: Unit
+  /** Null where none is printed. */
+  readonly water: number | null
+  readonly waterUnit: Unit | null
   readonly time: string
   readonly source: string
   readonly seen: Seen

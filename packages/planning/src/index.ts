@@ -168,6 +168,9 @@ export {
   type TraceDip,
 } from './heat/run-marks.ts'
 export { createTraceThinner, type ThinTrace, type TraceReading, type TraceThinner } from './heat/thin-trace.ts'
+export { type ColdAnswer, type CoolingInput, coolingClock, type FreezingInput, freezingPlan } from './keeping/cold.ts'
+export { type CornStorage, type CornStorageInput, cornStorage } from './keeping/corn-storage.ts'
+export { type DryingInput, type DryingOf, type DryingPlan, dryingPlan } from './keeping/drying-plan.ts'
 export {
   type Recall,
   type RecallOrigin,
@@ -188,15 +191,19 @@ export type {
   GivenAway,
   RecalledLot,
 } from './keeping/recalled-lots.ts'
+export {
+  type AlkaliDose,
+  alkaliDose,
+  ashLiquor,
+  type DosedAlkali,
+  type DoseInput,
+} from './kettle-chemistry/alkali-dose.ts'
+export { type LotStrength, type LotTest, lotStrength } from './kettle-chemistry/lot-strength.ts'
+export { type RecipeStrength, recipeStrengths } from './kettle-chemistry/recipes.ts'
+export { type Wash, type WashInput, washPlan } from './kettle-chemistry/rinse-wash.ts'
+export { type WeakLotAdvice, type WeakLotInput, weakLotAdvice } from './kettle-chemistry/weak-lot.ts'
 export { dayAfter, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
 export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'
-export { PLANTINGS_COUNT, type SeedAnswer, type SeedLine, type SeedOutcome, seedLine } from './seed/seed-answer.ts'
-export { type SeedReserve, type SeedReserveInput, seedReserve } from './seed/seed-reserve.ts'
-export { type Amount, LB_PER_LIQUID_QT, shelledLb } from './shared/corn-measure.ts'
-export { type OwnRecord, shrinkToOwn } from './shared/own-record.ts'
-export { PLANNING_CALCS } from './shared/planning-calcs.ts'
-export { seasonYearOf } from './shared/season-year.ts'
-export type { ElevationKnownBy } from './shared/set-pressure.ts'
 export { SEED_CALCS } from './seed/calcs.ts'
 export { type GerminationInput, germinationInterval, replicateTolerance, type SproutCount } from './seed/germination.ts'
 export {
@@ -216,6 +223,7 @@ export {
   type ReservePlanInput,
   reservePlan,
 } from './seed/reserve-plan.ts'
+export { PLANTINGS_COUNT, type SeedAnswer, type SeedLine, type SeedOutcome, seedLine } from './seed/seed-answer.ts'
 export {
   ageingOf,
   KEEP_ABOVE_FRACTION,
@@ -223,5 +231,11 @@ export {
   type StoredTest,
   seedLife,
 } from './seed/seed-life.ts'
+export { type SeedReserve, type SeedReserveInput, seedReserve } from './seed/seed-reserve.ts'
 export { daysForProbits, isStoreKnown, probitsInDays, type SeedStore } from './seed/seed-store.ts'
 export { probitsLeft, type SeedWhatIfInput, type StoreWay, seedWhatIf } from './seed/seed-what-if.ts'
+export { type Amount, LB_PER_LIQUID_QT, shelledLb } from './shared/corn-measure.ts'
+export { type OwnRecord, shrinkToOwn } from './shared/own-record.ts'
+export { PLANNING_CALCS } from './shared/planning-calcs.ts'
+export { seasonYearOf } from './shared/season-year.ts'
+export type { ElevationKnownBy } from './shared/set-pressure.ts'

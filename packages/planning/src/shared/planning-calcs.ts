@@ -6,12 +6,14 @@ import { dayTimelineCalc } from '../day/day-timeline.calc.ts'
 import { villageDayCalc } from '../day/village-day.calc.ts'
 import { FIELD_CALCS } from '../field/field-calcs.ts'
 import { KEEPING_CALCS } from '../keeping/keeping-calcs.ts'
+import { KETTLE_CHEMISTRY_CALCS } from '../kettle-chemistry/calcs.ts'
 import { SEED_CALCS } from '../seed/calcs.ts'
 
 export const PLANNING_CALCS: readonly Calc[] = [
   ...SEED_CALCS,
   batchPlanCalc,
   weakAshCalc,
+  ...KETTLE_CHEMISTRY_CALCS,
   dayTimelineCalc,
   villageDayCalc,
   ...FIELD_CALCS,
