@@ -1,4 +1,4 @@
-import { type CalcResult, shownValue } from '@crib/science'
+import { type CalcResult, convert, fToC, shownValue } from '@crib/science'
 import { createWords } from '@crib/wording'
 import { describe, expect, test } from 'vitest'
 import { KEEPING_CALCS } from './keeping-calcs.ts'
@@ -8,7 +8,16 @@ const words = createWords()
 const run = (id: string, input?: object): CalcResult => {
   const calc = KEEPING_CALCS.find((candidate) => candidate.id === id)
   if (!calc) throw new Error(`no calculation ${id}`)
-  return calc.run((input ?? calc.example) as never)
+  return calc.run((input ?? canonical(calc.example)) as never)
+}
+/** Examples as a door hands them on: °F in °C, in in m. */
+function canonical(given: unknown): unknown {
+  if (Array.isArray(given)) return given.map(canonical)
+  if (typeof given !== 'object' || given === null) return given
+  const { value, unit } = given as { value?: number; unit?: string }
+  if (value !== undefined && unit === 'F') return fToC(value)
+  if (value !== undefined && unit === 'In') return convert(value, 'In', 'M')
+  return Object.fromEntries(Object.entries(given).map(([name, each]) => [name, canonical(each)]))
 }
 const shown = (result: CalcResult) => {
   if (!result.ok) throw new Error(result.refused)
@@ -39,4 +48,69 @@ test('recall counts the 27 pints of canner B (S6) and names their loads', () => 
   expect(said(run('recall', { by: 'load', name: 'nowhere', jars: [] }))).toEqual([
     'Nothing in this book comes from there.',
   ])
+})
+
+// By hand: 5 (1 - 0.22)/(1 - 0.13) = 4.4827 kg, shown down to 4.48.
+test('drying says the weight to stop at, and hours as a band for kernels in told air', () => {
+  const result = run('drying')
+  expect(shown(result)).toMatchObject({ stopAtKg: 4.48, waterGoneKg: 0.51 })
+  const hours = result.ok && result.values.find(({ id }) => id === 'dryingH')
+  expect(hours && hours.low! < hours.high!).toBe(true)
+  expect(said(result)[0]).toContain('Stop when it weighs 4.48 kg')
+})
+
+// msu-01600519 prints 6 to 16 h; hominy at 75 % dried to 10 % keeps 27.8 % of its weight.
+test('hominy has its printed hours, ears only their weight, and damp air is owned up to', () => {
+  const hominy = run('drying', { what: 'hominy', massKg: 5, startWetFraction: 0.75, endWetFraction: 0.1 })
+  expect(shown(hominy)).toMatchObject({ stopAtKg: 1.38, dryingH: 11 })
+  expect(said(hominy).join(' ')).toContain('6 to 16 h')
+  const ears = run('drying', { what: 'ears', massKg: 5, startWetFraction: 0.25, endWetFraction: 0.15 })
+  expect(Object.keys(shown(ears))).toEqual(['stopAtKg', 'waterGoneKg'])
+  const damp = [{ hours: 24, temperatureC: 30, humidityFraction: 0.8 }]
+  const never = run('drying', { what: 'kernels', massKg: 5, startWetFraction: 0.22, endWetFraction: 0.13, air: damp })
+  expect(said(never).join(' ')).toContain('This air never brings it so far')
+  expect(run('drying', { what: 'ears', massKg: 5, startWetFraction: 0.1, endWetFraction: 0.15 }).ok).toBe(false)
+})
+
+test('a moisture test asks for what it lacks, refuses corn that grew heavier, and a clean salt jar proves nothing', () => {
+  expect(said(run('moisture-test', { by: 'oven', dishG: 50 }))).toEqual(['This test also needs: withWetG, withDryG.'])
+  const grew = run('moisture-test', { by: 'weight', startKg: 10, startWetFraction: 0.18, nowKg: 10.5 })
+  expect(grew).toMatchObject({ ok: false, refused: 'grew-heavier' })
+  // 75.3 % humidity at 25 °C (greenspan-1977) is 15.2 % by the standard's equation.
+  const clean = run('moisture-test', { by: 'salt-jar', temperatureC: 25, saltClung: false })
+  expect(said(clean)[0]).toContain('does not show that the corn is dry enough')
+  expect(shown(clean).moistureFraction).toBe(0.152)
+})
+
+// 18 % at 60 °F: 50 days printed, 20 used: 40 %; 16 % at 50 °F: 230 printed, 60 used: 26 %; 230 (1 - 0.66087) = 78 left. Machine-shelled.
+test('storage sums what was used of the printed days', () => {
+  const history = [
+    { days: 20, temperatureC: fToC(60), wetFraction: 0.18 },
+    { days: 60, temperatureC: fToC(50), wetFraction: 0.16 },
+  ]
+  const result = run('corn-storage', { history, now: { temperatureC: fToC(50), wetFraction: 0.16 } })
+  expect(shown(result)).toMatchObject({ usedFraction: 0.66, allowableDays: 230, leftDays: 78 })
+  expect(said(result).join(' ')).toContain('More than half of its storage time is used')
+  const seed = run('corn-storage', { history: [], now: { temperatureC: 20, wetFraction: 0.12 }, isSeed: true })
+  expect(said(seed).join(' ')).toContain('Never heat seed')
+})
+
+// food-code-cooling: 2 h to 70 °F, 6 h in all to 41 °F.
+test('the cooling clock gives both times, and says when it is too late', () => {
+  expect(shown(run('cooling-clock'))).toMatchObject({ warmByClockMin: 720, coldByClockMin: 960 })
+  const at = (clockMin: number, temperatureC: number) =>
+    said(run('cooling-clock', { startClockMin: 600, reading: { clockMin, temperatureC } })).at(-1)
+  expect(at(700, 40)).toBe('In time so far.')
+  expect(at(730, 40)).toContain('throw it out')
+  expect(at(730, 20)).toBe('In time so far.')
+  expect(at(950, 5)).toBe('It is cold, in time.')
+  expect(at(970, 5)).toContain('throw it out')
+  expect(run('cooling-clock', { startClockMin: 600, reading: { clockMin: 500, temperatureC: 40 } }).ok).toBe(false)
+})
+
+// usda-garden-produce: 2 to 3 lb a cubic foot a day, 7 cubic feet: 14 to 21 lb.
+test('a freezer of 7 cubic feet takes 14 to 21 lb a day', () => {
+  const result = run('freezing-time')
+  const load = result.ok && result.values.find(({ id }) => id === 'loadPerDayLb')
+  expect(load).toMatchObject({ low: 14, high: 21 })
 })

@@ -115,10 +115,11 @@ describe('a test of moisture', () => {
     expect(() => jarMoistureWetFraction({ ...reading, overSaltFraction: 0.5 })).toThrow(ValidRangeError)
   })
 
-  // greenspan-1977: 75.3 % at 25 °C, 75.7 % at 20 °C; through the standard's equation 15.1 and 15.6 %.
-  test('with salt can hide corn of 15.1 % at 25 °C and 15.6 % at 20 °C', () => {
+  // greenspan-1977: 75.3 % at 25 °C, 75.7 % at 20 °C; by hand through the standard's equation
+  // 15.18 and 15.75 %.
+  test('with salt can hide corn of 15.2 % at 25 °C and 15.7 % at 20 °C', () => {
     expect(saltHumidityFraction(25)).toBeCloseTo(0.753, 9)
-    expect(cleanSaltJarWetFraction(25)).toBeCloseTo(0.151, 2)
-    expect(cleanSaltJarWetFraction(20)).toBeCloseTo(0.156, 2)
+    expect(cleanSaltJarWetFraction(25)).toBeCloseTo(0.1518, 4)
+    expect(cleanSaltJarWetFraction(20)).toBeCloseTo(0.1575, 4)
   })
 })

@@ -61,7 +61,9 @@ export function humidityOfRatio(
   { temperatureC, pressureKPaAbs }: Omit<MoistAir, 'humidityFraction'>,
 ): number {
   const vapourKPa = (ratio * pressureKPaAbs) / (MASS_RATIO + ratio)
-  const humidityFraction = vapourKPa / saturationVapourKPa(temperatureC)
+  const humidity = vapourKPa / saturationVapourKPa(temperatureC)
+  // Saturated air comes back as 1 and not as 1 and some binary dust.
+  const humidityFraction = humidity > 1 && humidity < 1 + 1e-9 ? 1 : humidity
   requireAir(temperatureC, humidityFraction, pressureKPaAbs)
   return humidityFraction
 }

@@ -103,7 +103,7 @@ export function saltHumidityFraction(temperatureC: number): number {
 }
 
 /**
- * Wettest corn a clean salt jar can hide, wet basis. [fraction]  25 °C: 0.151; 20 °C: 0.156.
+ * Wettest corn a clean salt jar can hide, wet basis. [fraction]  25 °C: 0.152; 20 °C: 0.157.
  *
  * Salt takes up water only above its own humidity: a clean jar says "not above this", never "dry enough".
  *
