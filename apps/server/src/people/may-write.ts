@@ -1,5 +1,13 @@
 /** Which of the lines somebody brings may be written here. Each is judged by itself; the rest of a batch lands. */
-import { actOfKind, type EntryFault, mayDo, readsFrom, type StoredEntry } from '@crib/journal'
+import {
+  actOfKind,
+  type EntryFault,
+  mayDo,
+  type ReadingIndex,
+  readsFrom,
+  type Standing,
+  type StoredEntry,
+} from '@crib/journal'
 import type { People } from './people.ts'
 import type { Session } from './sessions.ts'
 
@@ -11,9 +19,14 @@ export async function faultsOfWriting(
 ): Promise<readonly (EntryFault | null)[]> {
   const brought = new Set(entries.map(({ envelope }) => envelope.id))
   const faults: (EntryFault | null)[] = []
-  const founded = new Set<string>()
+  const batch: Batch = {
+    brought,
+    founded: new Set(),
+    standing: once((kitchenId) => people.membership.standing(kitchenId, session.personId)),
+    index: once((kitchenId) => people.feed.index(kitchenId)),
+  }
   for (const entry of entries) {
-    const may = await mayWrite(people, session, entry, { brought, founded })
+    const may = await mayWrite(people, session, entry, batch)
     faults.push(may ? null : { code: 'not-allowed', entryId: entry.envelope.id, detail: 'not yours to write here' })
   }
   return faults
@@ -24,13 +37,25 @@ interface Batch {
   readonly brought: ReadonlySet<string>
   /** Kitchens that begin with this batch. */
   readonly founded: Set<string>
+  standing(kitchenId: string): Promise<Standing>
+  index(kitchenId: string): Promise<ReadingIndex>
+}
+
+/** Asked once for each kitchen of a batch, not for each line. */
+function once<T>(ask: (kitchenId: string) => Promise<T>): (kitchenId: string) => Promise<T> {
+  const asked = new Map<string, Promise<T>>()
+  return (kitchenId) => {
+    const known = asked.get(kitchenId) ?? ask(kitchenId)
+    asked.set(kitchenId, known)
+    return known
+  }
 }
 
 async function mayWrite(people: People, session: Session, entry: StoredEntry, batch: Batch): Promise<boolean> {
   const { kitchenId, kind, personId, deviceId } = entry.envelope
   if (typeof kitchenId !== 'string' || typeof kind !== 'string') return true // the store says what is wrong with it
   if (batch.founded.has(kitchenId)) return true
-  const standing = await people.membership.standing(kitchenId, session.personId)
+  const standing = await batch.standing(kitchenId)
   if (standing === 'keeper') return true
   if (personId !== session.personId) return false
   if (kind === 'kitchen-opened' && session.mayOpen && (await isNew(people, kitchenId))) {
@@ -39,7 +64,7 @@ async function mayWrite(people: People, session: Session, entry: StoredEntry, ba
   }
   const act = actOfKind(kind)
   if (act === null || !mayDo(standing, act === 'amend' ? 'amend-own' : act)) return false
-  const index = await people.feed.index(kitchenId)
+  const index = await batch.index(kitchenId)
   // A chain belongs to whoever began it; asking the store would tell how long it is.
   if ((index.personOfDevice(deviceId) ?? session.personId) !== session.personId) return false
   if (act !== 'amend') return true

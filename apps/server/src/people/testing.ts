@@ -3,8 +3,8 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type Author, createAuthor, createId, type Role, type Standing, type StoredEntry } from '@crib/journal'
-import { openSecretTables } from '@crib/journal/secrets'
-import { openSqliteStore } from '@crib/journal/sqlite'
+import { openStore } from '@crib/journal/open'
+import { openSecretTables, secretsBeside } from '@crib/journal/secrets'
 import { createApp } from '../app.ts'
 import { createPeople, type Reach } from './people.ts'
 
@@ -22,21 +22,32 @@ export interface Answer {
 
 export type TestHouse = Awaited<ReturnType<typeof openTestHouse>>
 
-export async function openTestHouse({ reach = 'network' as Reach } = {}) {
+export interface TestHouseSetup {
+  readonly reach?: Reach
+  /** An address of PostgreSQL instead of a file. */
+  readonly where?: string
+  /** A kitchen another house of the same store has opened, and who opened it. */
+  readonly kitchenId?: string
+  readonly founderId?: string
+}
+
+export async function openTestHouse({ reach = 'network', where, ...known }: TestHouseSetup = {}) {
   const folder = mkdtempSync(join(tmpdir(), 'house-'))
-  const store = await openSqliteStore(join(folder, 'book.sqlite'))
-  const tables = await openSecretTables(join(folder, 'people.sqlite'))
+  const place = where ?? join(folder, 'book.sqlite')
+  const store = await openStore(place)
+  const tables = await openSecretTables(secretsBeside(place))
   const clock = { nowMs: Date.parse('2026-11-14T10:00:00.000Z'), now: () => clock.nowMs }
   const people = createPeople({ reach, store, tables, now: clock.now })
   const app = createApp({ store, people, hostNames: [] })
   const random = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
   const newId = () => createId(clock, random)
-  const kitchenId = newId()
-  const founderId = newId()
+  const kitchenId = known.kitchenId ?? newId()
+  const founderId = known.founderId ?? newId()
   const author = (personId: string, deviceId = newId()): Author =>
     createAuthor({ kitchenId, deviceId, personId, head: null, clock, random, zone: 'America/Toronto' })
   const keeper = author(founderId)
-  await store.append([keeper.write('kitchen-opened', { kitchenId, name: 'Ostrey Point', demo: false })])
+  if (!known.kitchenId)
+    await store.append([keeper.write('kitchen-opened', { kitchenId, name: 'Ostrey Point', demo: false })])
 
   async function ask(
     method: 'GET' | 'POST',
