@@ -231,6 +231,14 @@ export {
   type StoredTest,
   seedLife,
 } from './seed/seed-life.ts'
+export {
+  daysBetween,
+  type ReserveStanding,
+  reserveStanding,
+  type SeedLotView,
+  seedLotView,
+  storeOfLot,
+} from './seed/seed-lot-view.ts'
 export { type SeedReserve, type SeedReserveInput, seedReserve } from './seed/seed-reserve.ts'
 export { daysForProbits, isStoreKnown, probitsInDays, type SeedStore } from './seed/seed-store.ts'
 export { probitsLeft, type SeedWhatIfInput, type StoreWay, seedWhatIf } from './seed/seed-what-if.ts'

@@ -36,7 +36,7 @@ const DAYS_PER_YEAR = 365.25
 /** Above it ice forms in the kernel.  @source ehuf-473 */
 const FROZEN_SEED_WET_FRACTION = 0.14
 /** Longest wait for a test, whatever the equation says. Project rule. [days] */
-const RETEST_AT_MOST_DAYS = 365
+export const RETEST_AT_MOST_DAYS = 365
 
 export interface StoredTest extends SproutCount {
   /** Days in store before the test. */
