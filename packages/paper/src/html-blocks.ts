@@ -1,5 +1,8 @@
 /** Each block as semantic HTML; looks come from print-css.ts alone. Every text is escaped. */
 import { escapeHtml } from './escape-html.ts'
+import { KNOWN_MEASURE } from './layout/known-widths.ts'
+import { typeScale } from './layout/piece.ts'
+import { plotPiece } from './layout/plot.ts'
 import type {
   BigNumberBlock,
   Block,
@@ -7,13 +10,15 @@ import type {
   ChecklistItem,
   FactsBlock,
   LabelsBlock,
+  PlotBlock,
   QrCode,
   TableBlock,
   TagBlock,
   WriteInsBlock,
 } from './model.ts'
-import { squaresPath } from './print-pages.ts'
+import { inkSvg, squaresPath } from './print-pages.ts'
 import { qrSquares } from './qr.ts'
+import { mmToPt } from './sheets.ts'
 
 export function blockHtml(block: Block): string {
   switch (block.kind) {
@@ -52,6 +57,8 @@ export function blockHtml(block: Block): string {
       return `<div class="paper-together">${block.blocks.map(blockHtml).join('')}</div>`
     case 'labels':
       return labelsHtml(block)
+    case 'plot':
+      return plotHtml(block)
   }
 }
 
@@ -130,6 +137,14 @@ function qrSvg({ content, sizeMm }: QrCode): string {
   const rows = qrSquares(content)
   const size = `width="${sizeMm}mm" height="${sizeMm}mm" viewBox="0 0 ${rows.length} ${rows.length}"`
   return `<svg class="paper-squares" role="img" aria-label="${escapeHtml(content)}" ${size} shape-rendering="crispEdges"><path d="${squaresPath(rows)}"/></svg>`
+}
+
+/** The drawing of the printed page. */
+function plotHtml(block: PlotBlock): string {
+  const width = mmToPt(188)
+  const { height, ink } = plotPiece(block, { width, type: typeScale(11), isTight: false, measure: KNOWN_MEASURE })
+  const drawn = ink(0, 0).map(inkSvg).join('')
+  return `<figure class="paper-plot"><svg role="img" aria-label="${escapeHtml(block.alt)}" width="100%" viewBox="0 0 ${width.toFixed(1)} ${height.toFixed(1)}">${drawn}</svg></figure>`
 }
 
 /** To be read on a screen: the fullest wording of each. */

@@ -13,6 +13,13 @@ export {
   refusedCard,
 } from './documents/canner-card.ts'
 export {
+  type FieldSheetInput,
+  fieldSheet,
+  type Ground,
+  plotBlock,
+  type SheetNeighbour,
+} from './documents/field-sheet.ts'
+export {
   type BagLabelInput,
   bagLabels,
   type JarLabelInput,
@@ -24,6 +31,7 @@ export type { LabelledValue, PrintSetting, Said } from './documents/said.ts'
 export { type WallBoardInput, type WallBoardLoad, wallBoard } from './documents/wall-board.ts'
 export { type BatchBeside, batchSheetOfPlan } from './from-plan/batch-sheet.ts'
 export { type CardBeside, cannerCardOfPlan } from './from-plan/canner-card.ts'
+export { type FieldBeside, fieldSheetOfPlan } from './from-plan/field-sheet.ts'
 export { type LogBeside, processLogOfPlan } from './from-plan/process-log.ts'
 export { renderHtml, renderHtmlPage } from './html.ts'
 export type * from './model.ts'

@@ -48,6 +48,7 @@ export type Block =
   | RuleBlock
   | TogetherBlock
   | LabelsBlock
+  | PlotBlock
 
 /** The top of a sheet: a nail hole, the title, what it is for, and perhaps a code to scan. */
 export interface HeadBlock {
@@ -196,6 +197,37 @@ export interface RuleBlock {
 export interface TogetherBlock {
   readonly kind: 'together'
   readonly blocks: readonly Block[]
+}
+
+export interface PlotRow {
+  /** From the upper edge. [m] */
+  readonly acrossM: number
+  /** Hills from the left edge; absent: the row is a line. [m] */
+  readonly hillsM?: readonly number[]
+}
+
+/** A plot of ground drawn to scale, its rows from left to right. */
+export interface PlotBlock {
+  readonly kind: 'plot'
+  /** Along the rows. [m] */
+  readonly lengthM: number
+  /** Across the rows. [m] */
+  readonly widthM: number
+  /** 1 to so many. */
+  readonly scale: number
+  readonly rows: readonly PlotRow[]
+  /** Length of the bar of scale, on the ground. [m] */
+  readonly barM: number
+  readonly lengthText: string
+  readonly widthText: string
+  readonly scaleText: string
+  readonly northText: string
+  /** What it shows, for whoever cannot see it. */
+  readonly alt: string
+  /** Where north lies, clockwise from the right of the sheet; absent: none is drawn. [°] */
+  readonly northDeg?: number
+  /** Arrows outward with a short mark, clockwise from the right of the sheet. [°] */
+  readonly towards: readonly { readonly deg: number; readonly mark: string }[]
 }
 
 /** A sheet of labels: a grid in millimetres from the sheet's top left corner. */

@@ -21,7 +21,8 @@ export function pagesSvg(document: PaperDocument): string {
     .join('')
 }
 
-function inkSvg(ink: Ink): string {
+/** One piece of ink as SVG, in points. */
+export function inkSvg(ink: Ink): string {
   switch (ink.ink) {
     case 'text': {
       const [weight, ...family] = FAMILIES[ink.face].split(' ')

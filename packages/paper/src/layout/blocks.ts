@@ -15,6 +15,7 @@ import {
   sum,
   writeInPieces,
 } from './plain-blocks.ts'
+import { plotPiece } from './plot.ts'
 import { tablePieces } from './table.ts'
 
 /** @throws {RangeError} for labels, which fill whole pages and stand alone in their document. */
@@ -50,6 +51,8 @@ export function blockPieces(block: Block, room: Room): Piece[] {
       return [rulePiece(room)]
     case 'together':
       return [stack(block.blocks.flatMap((inner) => blockPieces(inner, room)))]
+    case 'plot':
+      return [plotPiece(block, room)]
     case 'labels':
       throw new RangeError('labels fill whole pages: give them a document of their own')
   }

@@ -20,6 +20,7 @@ const KINDS: ReadonlySet<string> = new Set<Block['kind']>([
   'rule',
   'together',
   'labels',
+  'plot',
 ])
 
 /** A code longer than this has squares too small for an old phone at 20 mm. [characters]  project rule */
@@ -45,6 +46,14 @@ function checkBlocks(blocks: readonly Block[]): void {
     if (block.kind === 'table') within('rowMm', block.rowMm ?? 0, 0, 100, 'mm')
     if (block.kind === 'checklist') {
       for (const { tallyCount = 0 } of block.items) within('tallyCount', tallyCount, 0, 20, 'boxes')
+    }
+    if (block.kind === 'plot') {
+      within('lengthM', block.lengthM, 0.1, 10_000, 'm')
+      within('widthM', block.widthM, 0.1, 10_000, 'm')
+      within('scale', block.scale, 1, 1_000_000, 'to one')
+      within('barM', block.barM, 0.1, 10_000, 'm')
+      within('rows', block.rows.length, 0, 2000, 'rows')
+      for (const { hillsM = [] } of block.rows) within('hillsM', hillsM.length, 0, 2000, 'hills')
     }
     if (block.kind === 'labels') {
       checkSheet(block.sheet)

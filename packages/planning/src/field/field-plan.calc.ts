@@ -1,5 +1,5 @@
 import { type Calc, convert } from '@crib/science'
-import { type FieldPlanInput, fieldPlan } from './field-plan.ts'
+import { type FieldPlanInput, fieldPlan, fieldPlanTooLarge } from './field-plan.ts'
 
 const COUNT = { kind: 'count', limitSource: 'project-rule' } as const
 const FRACTION = { kind: 'quantity', unit: 'Fraction', min: 0.01, max: 1, limitSource: 'project-rule' } as const
@@ -91,6 +91,8 @@ export const fieldPlanCalc: Calc<FieldPlanInput> = {
     inRowSpacingM: convert(12, 'In', 'M'),
   },
   run: (input) => {
+    const tooLarge = fieldPlanTooLarge(input)
+    if (tooLarge) return { ok: false, refused: 'plan-too-large', why: [tooLarge], askWhom: [] }
     const { values, reasons, warnings } = fieldPlan(input)
     return { ok: true, values, reasons, warnings }
   },

@@ -102,6 +102,13 @@ describe('the field plan', () => {
     )
   })
 
+  test('too large to be made in one piece is refused, with what to do', () => {
+    const result = fieldPlanCalc.run({ ...INVENTED, foodLb: 50_000 })
+    expect(result.ok ? '' : result.why.map((one) => words.sentence(one)).join(' ')).toContain('Plan it in parts')
+    const dead = fieldPlanCalc.run({ ...INVENTED, germinationFraction: 0.01, survivalFraction: 0.1 })
+    expect(dead.ok ? '' : dead.refused).toBe('plan-too-large')
+  })
+
   test('is reckoned anew in under 50 ms', () => {
     fieldPlan(INVENTED)
     const began = performance.now()

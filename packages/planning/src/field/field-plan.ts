@@ -60,15 +60,22 @@ const SQUASH_PER_HILL = 8
 /** Hand-hoed open-pollinated flour corn gave 22 to 76.  mtpleasant-burt-2010 [bu/acre] */
 const MET_BU_PER_ACRE = { low: 22, high: 76 } as const
 
+/** More plants or kernels than these are planned in parts: the count at a confidence reaches no farther. */
+const MOST_PLANTS_COUNT = 20_000
+const MOST_KERNELS_COUNT = 80_000
+
+/** What a field plan would come to, or why it is not made in one piece. */
+export function fieldPlanTooLarge(input: FieldPlanInput): Sentence | null {
+  const { plantsCount, standFraction } = plantsOf(input)
+  const kernels = ceilCount(plantsCount / standFraction)
+  if (plantsCount <= MOST_PLANTS_COUNT && kernels <= MOST_KERNELS_COUNT) return null
+  return say('field:plan-too-large', { plants: plantsCount, kernels, most: MOST_PLANTS_COUNT })
+}
+
+/** @throws {ValidRangeError} when the plan is too large to be made in one piece (fieldPlanTooLarge). */
 export function fieldPlan(input: FieldPlanInput): FieldPlan {
   const { gPerThousand, pattern, plantsPerHillCount = PLANTS_PER_HILL, confidenceFraction = 0.95 } = input
-  const kgPerPlant = (input.earsPerPlant * input.kernelsPerEar * gPerThousand * (1 - input.lossFraction)) / 1e6
-  const reserveKg = (input.reserveKernelsCount * gPerThousand) / 1e6
-  const wantedKg = convert(input.foodLb, 'Lb', 'Kg') + reserveKg
-  const plantsForFood = ceilCount(wantedKg / kgPerPlant)
-  const plantsCount = Math.max(plantsForFood, input.plantsForLineCount, 1)
-
-  const standFraction = input.germinationFraction * input.survivalFraction
+  const { kgPerPlant, plantsForFood, plantsCount, standFraction } = plantsOf(input)
   const onAverage = ceilCount(plantsCount / standFraction)
   const atConfidence = seedReserveCount({
     plantsNeededCount: plantsCount,
@@ -183,6 +190,15 @@ export function fieldPlan(input: FieldPlanInput): FieldPlan {
       ...(!isHills && (input.withBeans || input.withSquash) ? [say('field:sisters-want-hills')] : []),
     ],
   }
+}
+
+function plantsOf(input: FieldPlanInput) {
+  const { gPerThousand } = input
+  const kgPerPlant = (input.earsPerPlant * input.kernelsPerEar * gPerThousand * (1 - input.lossFraction)) / 1e6
+  const reserveKg = (input.reserveKernelsCount * gPerThousand) / 1e6
+  const plantsForFood = ceilCount((convert(input.foodLb, 'Lb', 'Kg') + reserveKg) / kgPerPlant)
+  const plantsCount = Math.max(plantsForFood, input.plantsForLineCount, 1)
+  return { kgPerPlant, plantsForFood, plantsCount, standFraction: input.germinationFraction * input.survivalFraction }
 }
 
 function ounces(kernels: number, gPerThousand: number): number {
