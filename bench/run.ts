@@ -9,6 +9,7 @@ import { journalAppend } from './journal-append.ts'
 import { journalMillion } from './journal-million.ts'
 import { journalPostgres } from './journal-postgres.ts'
 import { journalSync } from './journal-sync.ts'
+import { kettleChemistry } from './kettle-chemistry.ts'
 import { planOfADay } from './plan-of-a-day.ts'
 import type { Measured } from './question.ts'
 import { recallOfJars } from './recall.ts'
@@ -17,6 +18,7 @@ import { serverFirstByte } from './server-first-byte.ts'
 const BASELINE = 'bench/baseline.json'
 const QUESTIONS = [
   planOfADay,
+  kettleChemistry,
   serverFirstByte,
   firstLoad,
   recallOfJars,

@@ -96,6 +96,8 @@ export function leastAlkaliPlan(question: RinseQuestion): RinsePlan | null {
         const step = steps[at]
         const { minutes } = kinds[kind]
         if (!step || left[at] === 0 || minutes > minutesLeft) continue
+        // The last bath of a sequence that does not beat the best is not worked out in full.
+        if (best && taken.length === bathsCount - 1 && step.kernelMeanAfter(state) >= best.kernelMean - 1e-12) continue
         const after = step.apply(state)
         left[at]! -= 1
         taken.push({ kind, freshL, minutes, kernelMean: after.kernelMean, bath: after.bath })

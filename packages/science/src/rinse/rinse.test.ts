@@ -83,9 +83,11 @@ describe('kernels in a bath', () => {
           let state = drainedKernels()
           let pouredAway = 0
           for (const bath of baths) {
-            const after = bathStep({ ...kernels, clingingL }, bath).apply(state)
+            const step = bathStep({ ...kernels, clingingL }, bath)
+            const after = step.apply(state)
             pouredAway += after.bath * bath.freshL
             expect(after.kernelMean).toBeLessThan(kernelMean(state))
+            expect(step.kernelMeanAfter(state)).toBeCloseTo(after.kernelMean, 12)
             state = after.state
           }
           const total = kernelMean(state) + state.clinging * clingingL + pouredAway
