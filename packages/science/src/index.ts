@@ -146,12 +146,31 @@ export {
   truePsiAtReading,
 } from './gauge/gauge-correction.ts'
 export {
+  type Band,
+  bandOf,
+  bandsOf,
+  type Spreads,
+  type Swing,
+  swingsOf,
+  triangularQuantile,
+  type Values,
+} from './heat/band.ts'
+export {
+  airLeftAfterVentFraction,
+  type CannerSchedule,
+  cannerHistory,
+  historyFromPressure,
+  type PressureSample,
+  PURGE_MIN,
+} from './heat/canner-atmosphere.ts'
+export {
   componentProperties,
   FOOD_COMPONENTS,
   FOOD_PROPERTY_TEMPERATURE_C,
   type FoodComponent,
   type ThermalProperties,
 } from './heat/components.ts'
+export { type BrineCurve, type BrineJar, brineCurve, sphereHeatingFhMin } from './heat/convecting-brine.ts'
 export {
   type ConductingCylinder,
   type CylinderCurve,
@@ -163,6 +182,7 @@ export {
   cylinderHeatingFhMin,
   slabMiddleUnaccomplished,
 } from './heat/cylinder-series.ts'
+export { type EmpiricalHeating, empiricalHeatingC, type FittedHeating, fitHeating } from './heat/empirical-heating.ts'
 export { conductInto, type HeatField, type HeatMesh, type HeatRun } from './heat/finite-volume.ts'
 export { ballFhPerU, ballGDeltaF } from './heat/formula-ball.ts'
 export {
@@ -194,6 +214,17 @@ export {
   middleTemperatureC,
   plainCylinderMesh,
 } from './heat/jar-mesh.ts'
+export { type JarInput, type JarStudy, jarSpreads, type MadeUpRun, type Pack, studyJar } from './heat/jar-study.ts'
+export {
+  BOTULINUM_DESIGN,
+  BOTULINUM_OUTBREAK_STRAIN,
+  BOTULINUM_Z_DELTA_C,
+  curveLethalityMin,
+  dAtTemperatureMin,
+  type Kinetics,
+  keptFraction,
+  THIAMINE,
+} from './heat/kill-and-cook.ts'
 export { type Composition, DRAINED_HOMINY, type FoodProperties, foodProperties } from './heat/mixture.ts'
 export { HISTORY_TEMPERATURE_C, type SurfaceHistory } from './heat/surface-history.ts'
 export { cookTimeFactor, SOFTENING_Z_C } from './hydration/cook-altitude.ts'

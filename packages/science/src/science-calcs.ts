@@ -7,6 +7,8 @@ import { moistAirCalc } from './drying/moist-air.calc.ts'
 import { gaugeCorrectionCalc } from './gauge/gauge-correction.calc.ts'
 import { foodPropertiesCalc } from './heat/food-properties.calc.ts'
 import { formulaMethodCalc } from './heat/formula-method.calc.ts'
+import { jarHeatingCalc } from './heat/jar-heating.calc.ts'
+import { whatVentingCostsCalc } from './heat/what-venting-costs.calc.ts'
 import { cookedYieldCalc } from './kernels/cooked-yield.calc.ts'
 import { earCornCalc } from './kernels/ear-corn.calc.ts'
 import { kernelMeasureCalc } from './kernels/kernel-measure.calc.ts'
@@ -28,4 +30,6 @@ export const SCIENCE_CALCS: readonly Calc[] = [
   equilibriumMoistureCalc,
   cookedYieldCalc,
   moistAirCalc,
+  jarHeatingCalc,
+  whatVentingCostsCalc,
 ]

@@ -130,18 +130,24 @@ export interface Modes {
 
 /** exp(-EXPONENT) is what a mode left out, or a change not yet taken up, could still add. */
 const EXPONENT = 25
+/** The same where a ten-thousandth of a degree is fine, as in a band: a quarter of the modes. */
+export const COARSE_EXPONENT = 12
 
 /** The modes of a size at a place; they do not depend on the diffusivity, so a study over it makes them once. A disc or rod
  * more than some 18 times as wide as thick needs more zeros than are kept and is refused. */
-export function modesAt({ radiusM: R, halfHeightM: l }: CylinderSize, place: CylinderPlace = MIDDLE): Modes {
+export function modesAt(
+  { radiusM: R, halfHeightM: l }: CylinderSize,
+  place: CylinderPlace = MIDDLE,
+  exponent = EXPONENT,
+): Modes {
   const { radiusFraction: u, heightFraction: v } = place
   requireInRange('radiusM', R, LENGTH_M)
   requireInRange('halfHeightM', l, LENGTH_M)
   requireInRange('radiusFraction', u, PLACE)
   requireInRange('heightFraction', v, PLACE)
   const depth = Math.min(R * (1 - u), l * (1 - v))
-  const quietM2 = depth ** 2 / (4 * EXPONENT)
-  const rateLimit = EXPONENT / quietM2
+  const quietM2 = depth ** 2 / (4 * exponent)
+  const rateLimit = exponent / quietM2
   const { b } = bases(Math.ceil((R * Math.sqrt(rateLimit)) / Math.PI) + 1)
   const { c } = bases(Math.ceil((l * Math.sqrt(rateLimit)) / Math.PI) + 1)
   const radial = b.map((zero) => {

@@ -1,0 +1,137 @@
+import type { Calc, Field } from '../calc.ts'
+import { nearest, valuesOf } from '../calc-value.ts'
+import { ELEVATION_FIELD, GAUGE_FIELD } from '../steam/steam-fields.ts'
+import type { Band } from './band.ts'
+import { studyJar } from './jar-study.ts'
+
+interface JarHeatingInput {
+  readonly jar: 'pint, liquid' | 'quart, liquid'
+  readonly pack: 'free brine' | 'packed solid'
+  readonly gaugeKPaGauge: number
+  readonly elevationM: number
+  readonly ventMin: number
+  readonly holdMin: number
+  readonly fillC: number
+  readonly coolDownMin?: number
+  readonly gaugeReadsHighKPaGauge?: number
+}
+
+/** Enough for two digits of a band. */
+const SAMPLES_COUNT = 2048
+const USUAL_COOL_DOWN_MIN = 35
+
+const sourceKeys = [
+  'carslaw-jaeger-1959',
+  'iapws-r7-97',
+  'us-standard-atmosphere-1976',
+  'autoclave-handbook-air-table',
+  'bigelow-1920',
+  'food-diffusivity-table',
+  'crc-kinetics-table-10-10',
+  'joe-kuo-2008',
+] as const
+const outputs = {
+  endOfHoldC: { label: 'Slowest place when the hold ends, nine tenths of made-up jars', unit: 'C' },
+  lethalityMin: { label: 'Lethality of the made-up jar, heating and cooling, reference 250 °F', unit: 'Min' },
+  coolingShareFraction: { label: 'Share of it gained after the heat went off', unit: 'Fraction' },
+  gaugeKPa: { label: 'The same if only the true pressure is unsure', unit: 'Min' },
+  weatherKPa: { label: 'The same if only the weather is unsure', unit: 'Min' },
+  purgeMin: { label: 'The same if only the speed at which air leaves is unsure', unit: 'Min' },
+  fillC: { label: 'The same if only the warmth of the food going in is unsure', unit: 'Min' },
+  diffusivityM2PerS: { label: 'The same if only the food is unsure', unit: 'Min' },
+  jarConductanceFactor: { label: 'The same if only glass and films are unsure', unit: 'Min' },
+  comeUpMin: { label: 'The same if only the come-up is unsure', unit: 'Min' },
+  coolDownMin: { label: 'The same if only the cool-down is unsure', unit: 'Min' },
+  zDeltaC: { label: 'The same if only z of the spores is unsure', unit: 'Min' },
+} as const
+const minutes = (label: string, min: number, max: number, optional = false): Field => ({
+  kind: 'quantity',
+  label,
+  unit: 'Min',
+  min,
+  max,
+  limitSource: 'project-rule',
+  ...(optional && { optional }),
+})
+
+export const jarHeatingCalc: Calc<JarHeatingInput> = {
+  id: 'jar-heating',
+  title: 'Heat in a made-up jar',
+  question:
+    'How warm does the slowest place of a made-up jar get, and how unsure is that? It explains; process times are looked up.',
+  inputs: {
+    jar: { kind: 'choice', label: 'Jar', options: ['pint, liquid', 'quart, liquid'] },
+    pack: { kind: 'choice', label: 'How the food lies', options: ['free brine', 'packed solid'] },
+    gaugeKPaGauge: { ...GAUGE_FIELD, label: 'What the gauge shows' },
+    elevationM: ELEVATION_FIELD,
+    ventMin: minutes('Steady steam from the open vent', 0, 60),
+    holdMin: minutes('At pressure', 0, 240),
+    fillC: {
+      kind: 'quantity',
+      label: 'Food when the jars go in',
+      unit: 'C',
+      min: 30,
+      max: 98,
+      limitSource: 'project-rule',
+    },
+    coolDownMin: minutes('From heat off to zero, by itself; 35 unless said', 3, 180, true),
+    gaugeReadsHighKPaGauge: {
+      kind: 'quantity',
+      label: 'How much too high the gauge reads; none unless said',
+      unit: 'KPaGauge',
+      min: -20,
+      max: 30,
+      limitSource: 'project-rule',
+      optional: true,
+    },
+  },
+  outputs,
+  sourceKeys,
+  example: {
+    jar: 'pint, liquid',
+    pack: 'free brine',
+    gaugeKPaGauge: { value: 11, unit: 'PsiGauge' },
+    elevationM: 250,
+    ventMin: 10,
+    holdMin: 55,
+    fillC: 82,
+  },
+  run: (input) => {
+    const value = valuesOf({ outputs, sourceKeys }, { ...input })
+    const study = studyJar(
+      {
+        jar: input.jar === 'pint, liquid' ? 'pint' : 'quart',
+        pack: input.pack,
+        elevationM: input.elevationM,
+        gaugeKPa: input.gaugeKPaGauge,
+        gaugeReadsHighKPa: input.gaugeReadsHighKPaGauge ?? 0,
+        ventMin: input.ventMin,
+        holdMin: input.holdMin,
+        fillC: input.fillC,
+        coolDownMin: input.coolDownMin ?? USUAL_COOL_DOWN_MIN,
+      },
+      SAMPLES_COUNT,
+    )
+    const range = ({ low, high }: Band) => ({ low, high })
+    return {
+      ok: true,
+      values: [
+        value('endOfHoldC', study.endOfHoldC.mid, nearest(0.1), range(study.endOfHoldC)),
+        value('lethalityMin', study.lethalityMin.mid, nearest(0.1), range(study.lethalityMin)),
+        value('coolingShareFraction', study.coolingShareFraction, nearest(0.01)),
+        // Widest first.
+        ...study.swings.map(({ input: name, atLow, atHigh }) =>
+          value(name, study.lethalityMin.mid, nearest(0.1), {
+            low: Math.min(atLow, atHigh, study.lethalityMin.mid),
+            high: Math.max(atLow, atHigh, study.lethalityMin.mid),
+          }),
+        ),
+      ],
+      reasons: [
+        { key: input.pack === 'packed solid' ? 'heat:packed-solid' : 'heat:free-brine' },
+        { key: 'heat:made-up' },
+      ],
+      warnings: [{ key: 'heat:does-not-change-directions' }],
+    }
+  },
+}
