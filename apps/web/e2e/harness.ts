@@ -81,6 +81,8 @@ export interface House {
   stop(): Promise<void>
   /** Starts it again on the same port, as a person would after a power cut. */
   startAgain(): Promise<void>
+  /** What the terminal prints when the book is opened to a network: the link that makes its first keeper. */
+  inviteKeeper(): Promise<string>
   remove(): Promise<void>
 }
 
@@ -103,6 +105,7 @@ export async function startHouse(host?: string): Promise<House> {
     startAgain: async () => {
       server = await start(Number(new URL(url).port))
     },
+    inviteKeeper: async () => (await server?.inviteKeeper()) ?? '',
     remove: async () => {
       await stop()
       rmSync(folder, { recursive: true, force: true })

@@ -123,8 +123,17 @@ describeInBrowser('over plain HTTP from another machine', () => {
 
   test('the book says that it works only while connected, and keeps what is written', async () => {
     const { context, page, faults } = await openPage(browser)
-    await openOwnBook(page, `http://kettle.test:${new URL(house.url).port}/`)
+    const link = new URL(await house.inviteKeeper())
+    await page.goto(`http://kettle.test:${link.port}${link.pathname}${link.hash}`)
     expect(await page.evaluate('isSecureContext')).toBe(false)
+    await page.getByLabel('Your name').fill('Ash')
+    await page.getByLabel('A passphrase of your own').fill('ash and water and patience')
+    // No passkey can be had here, so none is offered.
+    expect(await page.getByRole('button', { name: 'Join with a passkey instead' }).count()).toBe(0)
+    await page.getByRole('button', { name: 'Join', exact: true }).click()
+    await page.getByLabel('Name of the kitchen').fill('Ostrey Point')
+    await page.getByRole('button', { name: 'Open my book' }).click()
+    await page.getByRole('heading', { level: 1, name: 'The year' }).waitFor()
     await page.getByText('works only while connected').waitFor()
     await bringInCorn(page, 'Lantern flint', '9 lb')
     await page.reload()
