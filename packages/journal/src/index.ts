@@ -50,6 +50,7 @@ export {
   QUESTION_CODES,
   type Question,
   type QuestionCode,
+  type RecallFact,
   type RunEventFact,
   type RunFact,
   type Said,

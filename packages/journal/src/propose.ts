@@ -131,6 +131,15 @@ const ASK: Asker = {
     ofSeedLot(seedLots, seedLotId, sownOn, kernelsCount),
   'off-types-counted': ({ seedLots }, { seedLotId, countedOn }) => ofSeedLot(seedLots, seedLotId, countedOn, 0),
 }
+  'moisture-tested': ({ cornLots }, { lotId }) => known(cornLots, lotId, 'no-such-lot'),
+  'store-condition-noted': ({ cornLots }, { lotId }) => known(cornLots, lotId, 'no-such-lot'),
+  'food-opened': ({ foodLots }, { lotId, count }) => {
+    const food = own(foodLots, lotId)
+    if (!food) return [refusal('no-such-lot', { id: lotId })]
+    if (count <= food.remainingCount) return []
+    return [refusal('used-more-than-remaining', { name: food.loadCode, value: count, max: food.remainingCount })]
+  },
+  'recall-noted': nothing,
 
 function refusal(code: RefusalCode, params: Refusal['params']): Refusal {
   return { code, params }

@@ -48,6 +48,10 @@ export interface CornLotFact extends Told<BodyOf<'corn-lot-brought-in'>> {
   readonly sorts: readonly Told<BodyOf<'corn-sorted'>>[]
   readonly shellings: readonly Told<BodyOf<'corn-shelled'>>[]
   readonly uses: readonly Told<BodyOf<'lot-used'>>[]
+  /** By the day of the test; the last one is the present one. */
+  readonly moistureTests: readonly Told<BodyOf<'moisture-tested'>>[]
+  /** By the day it began to lie so. */
+  readonly storeNotes: readonly Told<BodyOf<'store-condition-noted'>>[]
   /** Null where the lot was told by volume only: a weight is needed to balance. */
   readonly balance: CornBalance | null
 }
@@ -111,7 +115,9 @@ export interface RunFact {
 
 export interface FoodLotFact extends Told<BodyOf<'food-put-up'>> {
   readonly uses: readonly Told<BodyOf<'lot-used'>>[]
-  /** Jars or packs told as used. */
+  /** What was found on opening, in order of happening. */
+  readonly openings: readonly Told<BodyOf<'food-opened'>>[]
+  /** Jars or packs told as used or opened. */
   readonly usedCount: number
   /** Put up less used; below zero when more is told than there was; then a question stands. */
   readonly remainingCount: number
@@ -155,6 +161,8 @@ export interface SeedLotFact extends Told<BodyOf<'seed-lot-recorded'>> {
 
 export const QUESTION_CODES = [
   'question-two-canners-one-name',
+export type RecallFact = Told<BodyOf<'recall-noted'>>
+
   'question-corn-used-beyond',
   'question-seed-over-lot',
   'question-lot-eaten-twice',
@@ -236,6 +244,7 @@ export interface Facts {
   readonly seedLots: ById<SeedLotFact>
   /** All entries, read or not. */
   readonly entryCount: number
+  readonly recalls: ById<RecallFact>
   readonly questions: readonly Question[]
   readonly unread: readonly UnreadEntry[]
   readonly ledger: Ledger

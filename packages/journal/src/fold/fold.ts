@@ -21,6 +21,7 @@ export const NO_FACTS: Facts = {
   plots: {},
   plantings: {},
   seedLots: {},
+  recalls: {},
   entryCount: 0,
   questions: [],
   unread: [],
@@ -195,6 +196,7 @@ function copyRecords(facts: Facts): Records {
     plots: { ...facts.plots },
     plantings: { ...facts.plantings },
     seedLots: { ...facts.seedLots },
+    recalls: { ...facts.recalls },
   }
 }
 

@@ -33,20 +33,29 @@ export function cornLotStory(lines: readonly LedgerLine[]): CornLotFact | null {
   const lot = told(lines, 'corn-lot-brought-in').at(-1)
   if (!lot) return null
   const [sorts, shellings, uses] = [told(lines, 'corn-sorted'), told(lines, 'corn-shelled'), told(lines, 'lot-used')]
-  return { ...lot, sorts, shellings, uses, balance: null }
+  const moistureTests = byDay(told(lines, 'moisture-tested'), ({ testedOn }) => testedOn)
+  const storeNotes = byDay(told(lines, 'store-condition-noted'), ({ notedOn }) => notedOn)
+  return { ...lot, sorts, shellings, uses, moistureTests, storeNotes, balance: null }
 }
 
 export function foodLotStory(lines: readonly LedgerLine[]): FoodLotFact | null {
   const lot = told(lines, 'food-put-up').at(-1)
   if (!lot) return null
   const uses = told(lines, 'lot-used')
-  const usedCount = uses.reduce((sum, { count }) => sum + (count ?? 0), 0)
-  const fact = { ...lot, uses, usedCount, remainingCount: lot.count - usedCount }
+  const openings = told(lines, 'food-opened')
+  const usedCount = [...uses, ...openings].reduce((sum, { count }) => sum + (count ?? 0), 0)
+  const fact = { ...lot, uses, openings, usedCount, remainingCount: lot.count - usedCount }
   if (lot.massKg === undefined) return fact
   // A use told in jars takes its share of the weight.
   const kgEach = lot.count > 0 ? lot.massKg / lot.count : 0
-  const usedKg = uses.reduce((sum, use) => sum + (use.massKg ?? kgEach * (use.count ?? 0)), 0)
+  const openedKg = openings.reduce((sum, { count }) => sum + kgEach * count, 0)
+  const usedKg = uses.reduce((sum, use) => sum + (use.massKg ?? kgEach * (use.count ?? 0)), openedKg)
   return { ...fact, remainingKg: lot.massKg - usedKg }
+}
+
+/** Stable: two of one day stay in the order they were told. */
+function byDay<T>(all: T[], dayOf: (one: T) => string): T[] {
+  return all.sort((a, b) => (dayOf(a) < dayOf(b) ? -1 : +(dayOf(a) > dayOf(b))))
 }
 
 export function alkaliLotStory(lines: readonly LedgerLine[]): AlkaliLotFact | null {

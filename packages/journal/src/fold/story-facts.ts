@@ -36,6 +36,7 @@ export function foldStory(story: string, lines: readonly LedgerLine[], put: PutF
   else if (type === 'plot') found = may('plots', plotStory(lines))
   else if (type === 'planting') found = may('plantings', plantingStory(lines))
   else if (type === 'seed-lot') found = may('seedLots', seedLotStory(lines))
+  else if (type === 'recall') may('recalls', told(lines, 'recall-noted').at(-1))
   if (found || lines.length === 0) return []
   const entryIds = lines.map((line) => line.id)
   return [{ code: 'question-story-without-beginning', params: { kind: lines[0]!.kind }, entryIds, entities: [story] }]

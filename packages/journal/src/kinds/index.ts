@@ -21,6 +21,7 @@ import {
 } from './field.ts'
 import { foodPutUp, lotUsed } from './food-lot.ts'
 import { type Frozen, issuesToRefusals, type KindDefinition } from './kind.ts'
+import { foodOpened, moistureTested, recallNoted, storeConditionNoted } from './keeping.ts'
 import { kitchenNoted, kitchenOpened } from './kitchen.ts'
 import { personInvited, personJoined, personLeft, roleChanged } from './people.ts'
 import { potRecorded } from './pot.ts'
@@ -73,6 +74,10 @@ export const KINDS = {
   'off-types-counted': offTypesCounted,
 } as const
 
+  'moisture-tested': moistureTested,
+  'store-condition-noted': storeConditionNoted,
+  'food-opened': foodOpened,
+  'recall-noted': recallNoted,
 export type Kind = keyof typeof KINDS
 
 /** The body of a kind, as facts and doors see it. */

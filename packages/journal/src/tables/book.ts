@@ -121,6 +121,7 @@ export async function openBook(store: Pick<ServerStore, 'facts'>, kitchenId: str
         plots: await all('plots'),
         plantings: await all('plantings'),
         seedLots: await all('seedLots'),
+        recalls: await all('recalls'),
         entryCount: state?.entryCount ?? 0,
         questions: await book.questions(1_000_000),
         unread: unread.sort((a, b) => compareLines(a.order, b.order)).map(({ told }) => told),

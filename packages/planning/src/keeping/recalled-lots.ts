@@ -63,6 +63,10 @@ function lotTold(loadCode: string, lot: FoodLotFact): RecalledLot {
     else if (how === 'used-in-batch') usedInBatchCount += count
     else eatenCount += count
   }
+  for (const { found, count } of lot.openings ?? []) {
+    if (found === 'good') eatenCount += count
+    else discardedCount += count
+  }
   return {
     loadCode,
     lotId: lot.lotId,
