@@ -130,7 +130,6 @@ const ASK: Asker = {
   'seed-sown': ({ seedLots }, { seedLotId, sownOn, kernelsCount }) =>
     ofSeedLot(seedLots, seedLotId, sownOn, kernelsCount),
   'off-types-counted': ({ seedLots }, { seedLotId, countedOn }) => ofSeedLot(seedLots, seedLotId, countedOn, 0),
-}
   'moisture-tested': ({ cornLots }, { lotId }) => known(cornLots, lotId, 'no-such-lot'),
   'store-condition-noted': ({ cornLots }, { lotId }) => known(cornLots, lotId, 'no-such-lot'),
   'food-opened': ({ foodLots }, { lotId, count }) => {
@@ -140,6 +139,7 @@ const ASK: Asker = {
     return [refusal('used-more-than-remaining', { name: food.loadCode, value: count, max: food.remainingCount })]
   },
   'recall-noted': nothing,
+}
 
 function refusal(code: RefusalCode, params: Refusal['params']): Refusal {
   return { code, params }

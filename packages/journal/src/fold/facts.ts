@@ -159,10 +159,10 @@ export interface SeedLotFact extends Told<BodyOf<'seed-lot-recorded'>> {
   readonly kernels: SeedKernels | null
 }
 
-export const QUESTION_CODES = [
-  'question-two-canners-one-name',
 export type RecallFact = Told<BodyOf<'recall-noted'>>
 
+export const QUESTION_CODES = [
+  'question-two-canners-one-name',
   'question-corn-used-beyond',
   'question-seed-over-lot',
   'question-lot-eaten-twice',
@@ -242,9 +242,9 @@ export interface Facts {
   readonly plots: ById<PlotFact>
   readonly plantings: ById<PlantingFact>
   readonly seedLots: ById<SeedLotFact>
+  readonly recalls: ById<RecallFact>
   /** All entries, read or not. */
   readonly entryCount: number
-  readonly recalls: ById<RecallFact>
   readonly questions: readonly Question[]
   readonly unread: readonly UnreadEntry[]
   readonly ledger: Ledger

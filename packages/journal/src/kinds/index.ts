@@ -20,8 +20,8 @@ import {
   tasselSeen,
 } from './field.ts'
 import { foodPutUp, lotUsed } from './food-lot.ts'
-import { type Frozen, issuesToRefusals, type KindDefinition } from './kind.ts'
 import { foodOpened, moistureTested, recallNoted, storeConditionNoted } from './keeping.ts'
+import { type Frozen, issuesToRefusals, type KindDefinition } from './kind.ts'
 import { kitchenNoted, kitchenOpened } from './kitchen.ts'
 import { personInvited, personJoined, personLeft, roleChanged } from './people.ts'
 import { potRecorded } from './pot.ts'
@@ -72,12 +72,12 @@ export const KINDS = {
   'seed-given': seedGiven,
   'seed-sown': seedSown,
   'off-types-counted': offTypesCounted,
-} as const
-
   'moisture-tested': moistureTested,
   'store-condition-noted': storeConditionNoted,
   'food-opened': foodOpened,
   'recall-noted': recallNoted,
+} as const
+
 export type Kind = keyof typeof KINDS
 
 /** The body of a kind, as facts and doors see it. */

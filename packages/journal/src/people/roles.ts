@@ -100,11 +100,11 @@ const ACT_OF_KIND: { readonly [K in Kind]: Act } = {
   'seed-given': 'work',
   'seed-sown': 'work',
   'off-types-counted': 'work',
-}
   'moisture-tested': 'work',
   'store-condition-noted': 'work',
   'food-opened': 'work',
   'recall-noted': 'work',
+}
 
 /** Null for a kind of a newer program: only the keeper may bring such lines. */
 export function actOfKind(kind: string): Act | null {
