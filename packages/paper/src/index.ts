@@ -19,6 +19,7 @@ export {
   plotBlock,
   type SheetNeighbour,
 } from './documents/field-sheet.ts'
+export { type GerminationSheetInput, germinationSheet } from './documents/germination-sheet.ts'
 export {
   type BagLabelInput,
   bagLabels,
@@ -27,7 +28,9 @@ export {
   type LabelSheetChoice,
 } from './documents/labels.ts'
 export { type ProcessLogHead, type ProcessLogInput, processLog, type RunLine } from './documents/process-log.ts'
+export { type ReserveTagInput, type ReserveTin, reserveTags } from './documents/reserve-tag.ts'
 export type { LabelledValue, PrintSetting, Said } from './documents/said.ts'
+export { type SeedEnvelopeInput, seedEnvelope } from './documents/seed-envelope.ts'
 export { type WallBoardInput, type WallBoardLoad, wallBoard } from './documents/wall-board.ts'
 export { type BatchBeside, batchSheetOfPlan } from './from-plan/batch-sheet.ts'
 export { type CardBeside, cannerCardOfPlan } from './from-plan/canner-card.ts'

@@ -4,6 +4,7 @@ import {
   bagLabels,
   batchSheet,
   cannerCard,
+  germinationSheet,
   jarLabels,
   LABEL_SHEETS,
   type LabelSheetId,
@@ -11,6 +12,8 @@ import {
   type PaperSize,
   processLog,
   refusedCard,
+  reserveTags,
+  seedEnvelope,
   wallBoard,
 } from '../src/index.ts'
 import * as days from './invented-days.ts'
@@ -147,6 +150,42 @@ const PLAIN_SHEETS: readonly {
     name: 'process log, blank',
     make: (paper) => processLog({ head: {}, standing: days.RIDGE_DIAL.standing }, days.setting(paper), words),
     mustSay: ['Load code', 'Vent closed', 'Dip (full time again from the regain)', 'Lowest reading seen', 'Departures'],
+  },
+  {
+    name: 'seed envelope, S1',
+    make: (paper) => seedEnvelope(days.HERON_ENVELOPE, days.setting(paper), words),
+    mustSay: [
+      'Heron Foot flint, 2026',
+      'Seed, not food.',
+      'Parent ears, one a plant',
+      '92 %, between 81 and 98 %',
+      '2 Apr 2027',
+      'Tested, given to, sown where',
+    ],
+  },
+  {
+    name: 'germination sheet, S1',
+    make: (paper) => germinationSheet(days.HERON_TEST, days.setting(paper), words),
+    mustSay: [
+      'Sprouting test',
+      '50 kernels, counted twice',
+      'none picked for size or looks',
+      '46 92 %, between 81 and 98 %',
+      '45 90 %, between 78 and 97 %',
+      'What is tested is used up',
+    ],
+  },
+  {
+    name: 'reserve tags, S1',
+    make: (paper) => reserveTags(days.HERON_TAGS, days.setting(paper), words),
+    mustSay: [
+      'Sow 2027',
+      'Sow 2028',
+      'tin 1, kept: back room.',
+      'From 60 parent ears',
+      'Test again by 2 Apr 2027.',
+      '510 kernels.',
+    ],
   },
   {
     name: 'wall board, S6',

@@ -4,11 +4,14 @@ import type {
   BagLabelInput,
   BatchSheetInput,
   CannerCardInput,
+  GerminationSheetInput,
   JarLabelInput,
   PaperSize,
   PrintSetting,
   ProcessLogInput,
   RefusedCardInput,
+  ReserveTagInput,
+  SeedEnvelopeInput,
   WallBoardInput,
 } from '../src/index.ts'
 
@@ -297,3 +300,56 @@ export const FREEZER_BAGS: readonly BagLabelInput[] = Array.from({ length: 4 }, 
   lines: ['Frozen, drained. Heat until hot all through.'],
   record: 'crib:lot/LF-3-F',
 }))
+
+/** S1: the reserve of Kettlebrook Hollow. 46 of 50 sprouted, 0.808 to 0.978. */
+const HERON_GERMINATION = reckoned(0.92, 'Fraction', {
+  low: 0.8077,
+  high: 0.9778,
+  rounding: { mode: 'nearest', step: 0.01 },
+  basis: 'computed',
+})
+
+export const HERON_ENVELOPE: SeedEnvelopeInput = {
+  name: 'Heron Foot flint',
+  seasonYear: 2026,
+  putByOn: '2026-10-20',
+  source: 'own plot, Kettlebrook Hollow',
+  parentEars: reckoned(60, 'Count'),
+  kernels: reckoned(200, 'Count'),
+  germination: HERON_GERMINATION,
+  testAgainBy: '2027-04-02',
+  container: 'envelope 1 of 1',
+  lines: ['Sow when the soil is warm, four rows or more in a block.'],
+  record: 'crib:seed-lot/HF-26',
+}
+
+export const HERON_TEST: GerminationSheetInput = {
+  lot: 'Heron Foot flint, 2026, tin 1',
+  laidOn: '2027-03-26',
+  parts: [{ ofCount: 25 }, { ofCount: 25 }],
+  ranges: [
+    { sproutedCount: 46, germination: HERON_GERMINATION },
+    {
+      sproutedCount: 45,
+      germination: reckoned(0.9, 'Fraction', {
+        low: 0.7819,
+        high: 0.9667,
+        rounding: { mode: 'nearest', step: 0.01 },
+        basis: 'computed',
+      }),
+    },
+  ],
+}
+
+export const HERON_TAGS: ReserveTagInput = {
+  name: 'Heron Foot flint',
+  seasonYear: 2026,
+  parentEars: reckoned(60, 'Count'),
+  germination: HERON_GERMINATION,
+  testAgainBy: '2027-04-02',
+  tins: [
+    { container: 'tin 1', place: 'back room', sowYear: 2027, kernels: reckoned(510, 'Count') },
+    { container: 'tin 2', place: 'at the neighbour', sowYear: 2028, kernels: reckoned(510, 'Count') },
+  ],
+  lines: ['Seed first, then food.'],
+}
