@@ -47,6 +47,7 @@ const ASK: Asker = {
   },
   'alkali-lot-recorded': nothing,
   'alkali-lot-judged': ({ alkaliLots }, { alkaliLotId }) => known(alkaliLots, alkaliLotId, 'no-such-alkali-lot'),
+  'alkali-lot-tested': ({ alkaliLots }, { alkaliLotId }) => known(alkaliLots, alkaliLotId, 'no-such-alkali-lot'),
   'pot-recorded': nothing,
   'canner-recorded': ({ canners }, { cannerId, name }) =>
     Object.values(canners).some((other) => other.cannerId !== cannerId && sameName(other.name, name))

@@ -201,6 +201,7 @@ export {
 export { type LotStrength, type LotTest, lotStrength } from './kettle-chemistry/lot-strength.ts'
 export { type RecipeStrength, recipeStrengths } from './kettle-chemistry/recipes.ts'
 export { type Wash, type WashInput, washPlan } from './kettle-chemistry/rinse-wash.ts'
+export { type TestedStrength, testedStrength, testedStrengths } from './kettle-chemistry/tested-lot.ts'
 export { type WeakLotAdvice, type WeakLotInput, weakLotAdvice } from './kettle-chemistry/weak-lot.ts'
 export { dayAfter, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
 export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'

@@ -61,6 +61,8 @@ export type SeedFact = Told<BodyOf<'seed-put-by'>>
 export interface AlkaliLotFact extends Told<BodyOf<'alkali-lot-recorded'>> {
   /** In order of happening; the last one stands. */
   readonly judgements: readonly Told<BodyOf<'alkali-lot-judged'>>[]
+  /** How strong it was found, in order of happening. */
+  readonly tests: readonly Told<BodyOf<'alkali-lot-tested'>>[]
   /** The last judgement; `unknown` before any. */
   readonly judged: 'works' | 'weak' | 'unknown'
 }

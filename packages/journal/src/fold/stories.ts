@@ -62,7 +62,8 @@ export function alkaliLotStory(lines: readonly LedgerLine[]): AlkaliLotFact | nu
   const lot = told(lines, 'alkali-lot-recorded').at(-1)
   if (!lot) return null
   const judgements = told(lines, 'alkali-lot-judged')
-  return { ...lot, judgements, judged: judgements.at(-1)?.judged ?? 'unknown' }
+  const tests = told(lines, 'alkali-lot-tested')
+  return { ...lot, judgements, tests, judged: judgements.at(-1)?.judged ?? 'unknown' }
 }
 
 export function cannerStory(lines: readonly LedgerLine[]): CannerFact | null {

@@ -6,6 +6,7 @@ import * as v from 'valibot'
 import type { Json } from '../json.ts'
 import type { Refusal } from '../refusal.ts'
 import { alkaliLotJudged, alkaliLotRecorded } from './alkali-lot.ts'
+import { alkaliLotTested } from './alkali-lot-tested.ts'
 import { entryCorrected, entryWithdrawn } from './amendment.ts'
 import { batchPlanned, cookNoted, stageNoted } from './batch.ts'
 import { cannerRecorded, gaugeTested } from './canner.ts'
@@ -41,6 +42,7 @@ export const KINDS = {
   'seed-put-by': seedPutBy,
   'alkali-lot-recorded': alkaliLotRecorded,
   'alkali-lot-judged': alkaliLotJudged,
+  'alkali-lot-tested': alkaliLotTested,
   'pot-recorded': potRecorded,
   'canner-recorded': cannerRecorded,
   'gauge-tested': gaugeTested,

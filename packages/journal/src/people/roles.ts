@@ -69,6 +69,7 @@ const ACT_OF_KIND: { readonly [K in Kind]: Act } = {
   'seed-put-by': 'work',
   'alkali-lot-recorded': 'work',
   'alkali-lot-judged': 'work',
+  'alkali-lot-tested': 'work',
   'pot-recorded': 'house',
   'canner-recorded': 'house',
   'gauge-tested': 'house',
