@@ -7,12 +7,12 @@ import { sqliteFacts } from './sqlite-facts.ts'
 import type { LaneData, LaneMessage } from './sqlite-lanes.ts'
 
 /** Pages on their way: enough that neither side waits, few enough to hold. */
-const MOST_AHEAD = 2
+const MOST_AHEAD = 4
 
 const port = parentPort!
 const { file, lane, kitchenId, upTo } = workerData as LaneData
 const db = openDatabase(file)
-db.exec('pragma cache_size = -4096') // it reads straight on and comes back to nothing
+db.exec('pragma cache_size = -16384') // it reads straight on and comes back to nothing
 let ahead = 0
 port.on('message', () => {
   ahead -= 1

@@ -24,7 +24,7 @@ export async function foldInLanes(
       const worker = new Worker(new URL('./sqlite-lane.worker.ts', import.meta.url), {
         workerData,
         // What a page leaves behind is cleared away soon instead of piling up.
-        resourceLimits: { maxYoungGenerationSizeMb: 24 },
+        resourceLimits: { maxYoungGenerationSizeMb: 48 },
       })
       workers.push(worker)
       worker.on('error', reject)

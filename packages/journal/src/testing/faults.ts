@@ -7,7 +7,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { repeatingRandom } from './invented.ts'
 
-export const FAULT_RUNS = Number(process.env.FAULT_RUNS ?? 6)
+export const FAULT_RUNS = Number(process.env.FAULT_RUNS ?? 4)
 
 /** For one fault of a suite: a second each is plenty, whatever else the machine is doing. [ms] */
 export const FAULTS_TIMEOUT_MS = 60_000 + FAULT_RUNS * 5000
