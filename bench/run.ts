@@ -5,6 +5,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { firstLoad } from './first-load.ts'
+import { heatInTheJar } from './heat-in-the-jar.ts'
 import { journalAppend } from './journal-append.ts'
 import { journalMillion } from './journal-million.ts'
 import { journalPostgres } from './journal-postgres.ts'
@@ -26,6 +27,7 @@ const QUESTIONS = [
   journalPostgres,
   journalMillion,
   journalSync,
+  heatInTheJar,
 ]
 
 interface Baseline {
