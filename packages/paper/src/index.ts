@@ -28,6 +28,14 @@ export {
   type LabelSheetChoice,
 } from './documents/labels.ts'
 export { type ProcessLogHead, type ProcessLogInput, processLog, type RunLine } from './documents/process-log.ts'
+export {
+  type CalledHousehold,
+  type CallListInput,
+  callList,
+  type RecalledCode,
+  type RecallNoticeInput,
+  recallNotice,
+} from './documents/recall-notice.ts'
 export { type ReserveTagInput, type ReserveTin, reserveTags } from './documents/reserve-tag.ts'
 export type { LabelledValue, PrintSetting, Said } from './documents/said.ts'
 export { type SeedEnvelopeInput, seedEnvelope } from './documents/seed-envelope.ts'
@@ -36,6 +44,7 @@ export { type BatchBeside, batchSheetOfPlan } from './from-plan/batch-sheet.ts'
 export { type CardBeside, cannerCardOfPlan } from './from-plan/canner-card.ts'
 export { type FieldBeside, fieldSheetOfPlan } from './from-plan/field-sheet.ts'
 export { type LogBeside, processLogOfPlan } from './from-plan/process-log.ts'
+export { callListOfRecall, type RecallBeside, recallNoticeOfRecall } from './from-plan/recall-notice.ts'
 export { renderHtml, renderHtmlPage } from './html.ts'
 export type * from './model.ts'
 export { PRINT_CSS } from './print-css.ts'

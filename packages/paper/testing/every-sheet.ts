@@ -18,6 +18,7 @@ import {
 } from '../src/index.ts'
 import * as days from './invented-days.ts'
 import * as planned from './planned-days.ts'
+import * as recalls from './recalled-day.ts'
 
 const words = createWords()
 
@@ -194,6 +195,28 @@ const PLAIN_SHEETS: readonly {
       'B-3 Canner B 9 11 psi 13:56',
       'A-1 Canner A 14 15 lb weight 08:30',
       'falls under local, state or tribal food rules',
+    ],
+  },
+  {
+    name: 'recall notice of canner B, S6',
+    make: (paper) => recalls.boardNotice(paper, words),
+    mustSay: [
+      'Recall: look for these jars',
+      'MILL-261103-B1 3 Nov 2026 9',
+      'MILL-261103-B3',
+      'do not taste',
+      'boil 30 min',
+      'the kitchen by the mill',
+    ],
+  },
+  {
+    name: 'call list of canner B, S6',
+    make: (paper) => recalls.keeperList(paper, words),
+    mustSay: [
+      'house 4 MILL-261103-B1 2',
+      'house 30',
+      'This sheet stays with the keeper',
+      '1 was given away without a name',
     ],
   },
 ]
