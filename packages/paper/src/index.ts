@@ -21,6 +21,14 @@ export {
 } from './documents/field-sheet.ts'
 export { type GerminationSheetInput, germinationSheet } from './documents/germination-sheet.ts'
 export {
+  type LyeSheetInput,
+  lyeSheet,
+  type RubLogInput,
+  rubLog,
+  type TitrationSheetInput,
+  titrationSheet,
+} from './documents/kettle-sheets.ts'
+export {
   type BagLabelInput,
   bagLabels,
   type JarLabelInput,

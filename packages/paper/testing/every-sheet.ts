@@ -8,15 +8,19 @@ import {
   jarLabels,
   LABEL_SHEETS,
   type LabelSheetId,
+  lyeSheet,
   type PaperDocument,
   type PaperSize,
   processLog,
   refusedCard,
   reserveTags,
+  rubLog,
   seedEnvelope,
+  titrationSheet,
   wallBoard,
 } from '../src/index.ts'
 import * as days from './invented-days.ts'
+import * as kettle from './kettle-days.ts'
 import * as planned from './planned-days.ts'
 import * as recalls from './recalled-day.ts'
 
@@ -217,6 +221,42 @@ const PLAIN_SHEETS: readonly {
       'house 30',
       'This sheet stays with the keeper',
       '1 was given away without a name',
+    ],
+  },
+  {
+    name: 'before alkali goes in',
+    make: (paper) => lyeSheet(kettle.LYE, days.setting(paper), words),
+    mustSay: [
+      'Corrosive to skin and eyes',
+      '56.7 g',
+      'Cold water first',
+      'no vinegar',
+      'Your local poison centre',
+      'Your local emergency number',
+      'Care Splash goggles on before the alkali goes in',
+      'hot alkali eats them',
+    ],
+  },
+  {
+    name: 'titration sheet, S2',
+    make: (paper) => titrationSheet(kettle.TITRATION, days.setting(paper), words),
+    mustSay: [
+      'M-0',
+      '0.9 eq/kg',
+      'c (2 P - T) / V',
+      'c (T - P) / V',
+      'Read T, from the very first drop on',
+      'as hydroxide and carbonate',
+    ],
+  },
+  {
+    name: 'rub log, S2',
+    make: (paper) => rubLog(kettle.RUB_LOG, days.setting(paper), words),
+    mustSay: [
+      'The rub decides, not the clock',
+      'Slipped of 20',
+      'Lantern flint, 9 lb',
+      'the pain may come hours later',
     ],
   },
 ]
