@@ -206,7 +206,13 @@ export { type WeakLotAdvice, type WeakLotInput, weakLotAdvice } from './kettle-c
 export { dayAfter, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
 export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'
 export { SEED_CALCS } from './seed/calcs.ts'
-export { type GerminationInput, germinationInterval, replicateTolerance, type SproutCount } from './seed/germination.ts'
+export {
+  type GerminationInput,
+  germinationInterval,
+  germinationRanges,
+  replicateTolerance,
+  type SproutCount,
+} from './seed/germination.ts'
 export {
   type AlleleLossInput,
   alleleLoss,

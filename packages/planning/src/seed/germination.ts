@@ -185,6 +185,36 @@ export function replicateTolerance({ replicates }: ReplicatesInput): CalcResult 
   }
 }
 
+/** Rows of the table on a sprouting-test sheet. [count] */
+const RANGE_ROWS = 12
+
+/**
+ * What each count of a test would say, from all sprouted down to about half: for the sheet by the towel. [fraction]
+ *
+ * Of 50: 46 is 0.92, 0.808 to 0.978.
+ *
+ * @source clopper-pearson-1934
+ */
+export function germinationRanges(
+  testedCount: number,
+): readonly { readonly sproutedCount: number; readonly germination: Reckoned }[] {
+  const step = Math.max(1, Math.ceil(testedCount / 2 / RANGE_ROWS))
+  const counts = Array.from({ length: RANGE_ROWS }, (_, i) => testedCount - i * step).filter((count) => count >= 0)
+  return counts.map((sproutedCount) => ({
+    sproutedCount,
+    germination: reckon({
+      id: 'germinationFraction',
+      value: sproutedCount / testedCount,
+      ...clopperPearson1934({ foundCount: sproutedCount, ofCount: testedCount }),
+      unit: 'Fraction',
+      rounding: nearest(0.01),
+      basis: 'computed',
+      sourceKeys: ['clopper-pearson-1934'],
+      inputs: { sproutedCount, testedCount },
+    }),
+  }))
+}
+
 /** Kernels for a planting when germination is taken as known. [kernels] */
 export function kernelsAsTested(
   plantsNeededCount: number,

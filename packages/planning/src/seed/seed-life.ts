@@ -123,10 +123,9 @@ export function seedLife(input: SeedLifeInput): CalcResult {
       rounding: nearest(0.01),
       ...common,
     })
-  const [early, middle, late] = [0.05, 0.5, 0.95].map((share) => {
-    const left = probitsUntil(ageing, keepAboveFraction, share) - lostNow
-    return left <= 0 ? 0 : (daysForProbits(input, lostNow + left) - storedDays) / DAYS_PER_YEAR
-  }) as [number, number, number]
+  const [early, middle, late] = probitsUntil(ageing, keepAboveFraction, [0.05, 0.5, 0.95]).map((probits) =>
+    probits <= lostNow ? 0 : (daysForProbits(input, probits) - storedDays) / DAYS_PER_YEAR,
+  ) as [number, number, number]
   const retestDays = Math.min(RETEST_AT_MOST_DAYS, (early * DAYS_PER_YEAR) / 3)
   return {
     ok: true,

@@ -171,7 +171,10 @@ function testAgainBy(
   if (!ageing) return dayAfterDays(lot.putByOn, latest)
   const atTest = beliefMeanFraction(germinationAfter(ageing, probitsInDays(store, lastAfterDays)))
   const end = Math.min(0.999, Math.max(0.01, 0.85 * atTest))
-  const early = daysForProbits(store, Math.max(probitsUntil(ageing, end, 0.05), probitsInDays(store, lastAfterDays)))
+  const early = daysForProbits(
+    store,
+    Math.max(probitsUntil(ageing, end, [0.05])[0]!, probitsInDays(store, lastAfterDays)),
+  )
   const due = Math.min(latest, lastAfterDays + (early - lastAfterDays) / 3)
   return dayAfterDays(lot.putByOn, Math.max(due, Math.min(storedDays, lastAfterDays)))
 }

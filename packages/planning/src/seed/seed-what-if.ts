@@ -27,7 +27,7 @@ const ENDS = [0.05, 0.5, 0.95] as const
 
 /** Probits this seed may still lose: early, middle, late. The same for every way, so that a slider need not ask again. */
 export function probitsLeft(ageing: LotAgeing, keepAboveFraction: number): readonly [number, number, number] {
-  return ENDS.map((share) => probitsUntil(ageing, keepAboveFraction, share)) as [number, number, number]
+  return probitsUntil(ageing, keepAboveFraction, ENDS) as [number, number, number]
 }
 
 /**

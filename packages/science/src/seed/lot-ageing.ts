@@ -63,11 +63,14 @@ export function lotAgeing({ startFraction, tests }: LotStart): LotAgeing {
     tests.length === 0 ? -(((z - fresh) / FRESH_SD_PROBITS) ** 2) / 2 : logJeffreys(z)
   // A start this high is needed where a test long after the start still found many alive.
   const widest = 5 + Math.max(0, ...tests.map(({ lostProbits }) => lostProbits * RATES.at(-1)!.rate))
-  const coarse = grid(-5, Math.min(widest, 60), 121, logPrior, tests)
+  const [lowest, highest] = [-5, Math.min(widest, 60)]
+  const fewRates = RATES.filter((_, i) => i % 4 === 0)
+  const coarse = grid({ from: lowest, to: highest, pointsCount: 121, rates: fewRates }, logPrior, tests)
   const heaviest = Math.max(...coarse.map(({ weight }) => weight))
   const held = coarse.filter(({ weight }) => weight > heaviest * 1e-8).map(({ startProbits }) => startProbits)
-  const [step] = [(Math.min(widest, 60) + 5) / 120]
-  return grid(Math.min(...held) - step, Math.max(...held) + step, 161, logPrior, tests)
+  const step = (highest - lowest) / 120
+  const span = { from: Math.min(...held) - step, to: Math.max(...held) + step }
+  return grid({ ...span, pointsCount: 161, rates: RATES }, logPrior, tests)
 }
 
 /** Jeffreys' prior of a share, as a density of its probit, up to a constant. */
@@ -77,31 +80,46 @@ function logJeffreys(z: number): number {
   return -(z * z) / 2 - 0.5 * Math.log(Math.max(p, 1e-300) * Math.max(q, 1e-300))
 }
 
+interface Span {
+  readonly from: number
+  readonly to: number
+  readonly pointsCount: number
+  readonly rates: typeof RATES
+}
+
 function grid(
-  from: number,
-  to: number,
-  pointsCount: number,
+  { from, to, pointsCount, rates }: Span,
   logPrior: (z: number) => number,
   tests: readonly AgedTest[],
 ): LotAgeing {
+  // A test before any ageing says the same at every rate.
+  const fresh = tests.filter(({ lostProbits }) => lostProbits === 0)
+  const aged = tests.filter(({ lostProbits }) => lostProbits > 0)
   const logs: { startProbits: number; rate: number; log: number }[] = []
+  let top = Number.NEGATIVE_INFINITY
   for (let i = 0; i < pointsCount; i++) {
     const startProbits = from + ((to - from) * i) / (pointsCount - 1)
-    const prior = logPrior(startProbits)
-    for (const { rate, logWeight } of RATES) {
-      let log = prior + logWeight
-      for (const { lostProbits, sproutedCount, testedCount } of tests) {
-        const z = Math.max(-37, Math.min(37, startProbits - lostProbits * rate))
-        if (sproutedCount > 0) log += sproutedCount * Math.log(normalCdfFraction(z))
-        if (sproutedCount < testedCount) log += (testedCount - sproutedCount) * Math.log(normalCdfFraction(-z))
-      }
+    const atStart = fresh.reduce((sum, test) => sum + logLikelihood(startProbits, test), logPrior(startProbits))
+    for (const { rate, logWeight } of rates) {
+      let log = atStart + logWeight
+      for (const test of aged) log += logLikelihood(startProbits - test.lostProbits * rate, test)
       logs.push({ startProbits, rate, log })
+      if (log > top) top = log
     }
   }
-  const top = logs.reduce((most, { log }) => Math.max(most, log), Number.NEGATIVE_INFINITY)
-  const weighed = logs.map(({ startProbits, rate, log }) => ({ startProbits, rate, weight: Math.exp(log - top) }))
-  const whole = weighed.reduce((sum, { weight }) => sum + weight, 0)
-  return weighed.map((point) => ({ ...point, weight: point.weight / whole })).filter(({ weight }) => weight > 1e-12)
+  const heavy = logs.filter(({ log }) => log > top - 28) // lighter ones make less than 1e-8 together
+  const weights = heavy.map(({ log }) => Math.exp(log - top))
+  const whole = weights.reduce((sum, weight) => sum + weight, 0)
+  return heavy.map(({ startProbits, rate }, i) => ({ startProbits, rate, weight: weights[i]! / whole }))
+}
+
+/** ln of the chance of the count at one germination, less what is the same for all. One tail is reckoned, the nearer one. */
+function logLikelihood(probits: number, { sproutedCount, testedCount }: SproutTest): number {
+  const z = Math.max(-37, Math.min(37, probits))
+  const tail = normalCdfFraction(-Math.abs(z))
+  const [nearer, farther] = [Math.log(tail), Math.log1p(-tail)]
+  const missedCount = testedCount - sproutedCount
+  return z < 0 ? sproutedCount * nearer + missedCount * farther : sproutedCount * farther + missedCount * nearer
 }
 
 /**
@@ -125,18 +143,24 @@ export function germinationAfter(ageing: LotAgeing, lostProbits: number): Germin
  * Probits the equation may take, counted from the lot's start, until germination has fallen to `endFraction`: the low end,
  * middle or high end of what is known. [probits]  0 where it is already below; times the days of a probit it is a time.
  *
- * @param shareFraction which end: 0.05 is early, 0.5 the middle, 0.95 late. [fraction]
+ * @param shareFractions which ends: 0.05 is early, 0.5 the middle, 0.95 late. [fraction]
  * @throws {ValidRangeError} unless 0.01 <= endFraction <= 0.999.
  * @source ellis-roberts-1980, over the whole of what is known of the lot
  */
-export function probitsUntil(ageing: LotAgeing, endFraction: number, shareFraction: number): number {
+export function probitsUntil(
+  ageing: LotAgeing,
+  endFraction: number,
+  shareFractions: readonly number[],
+): readonly number[] {
   requireInRange('endFraction', endFraction, { min: 0.01, max: 0.999, unit: 'fraction', source: 'project-rule' })
   const end = normalQuantile(endFraction)
-  const times = ageing.map(({ startProbits, rate, weight }) => ({
-    fraction: Math.max(0, (startProbits - end) / rate),
-    weight,
-  }))
-  return beliefQuantileFraction(thinBelief(times), shareFraction)
+  const times = thinBelief(
+    ageing.map(({ startProbits, rate, weight }) => ({
+      fraction: Math.max(0, (startProbits - end) / rate),
+      weight,
+    })),
+  )
+  return shareFractions.map((share) => beliefQuantileFraction(times, share))
 }
 
 /** How this lot ages beside the equation, the middle of what is known. [ratio]  @source none: a weighted median */
