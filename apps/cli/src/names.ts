@@ -9,7 +9,7 @@ interface Named {
 
 /** Latest first, so that a name used again means the newer thing. */
 function namedThings(facts: Facts): { readonly [field: string]: readonly Named[] } {
-  const { cornLots, foodLots, alkaliLots, pots, canners, batches, runs } = facts
+  const { cornLots, foodLots, alkaliLots, pots, canners, batches, runs, plots, plantings } = facts
   const lots = [
     ...Object.entries(cornLots).map(([id, { name }]) => ({ id, names: [name] })),
     ...Object.entries(foodLots).map(([id, { loadCode }]) => ({ id, names: [loadCode] })),
@@ -22,6 +22,8 @@ function namedThings(facts: Facts): { readonly [field: string]: readonly Named[]
     potId: Object.entries(pots).map(([id, { name }]) => ({ id, names: [name] })),
     cannerId: Object.entries(canners).map(([id, { name }]) => ({ id, names: [name] })),
     batchId: Object.entries(batches).map(([id, { plan }]) => ({ id, names: [plan.title] })),
+    plotId: Object.entries(plots).map(([id, { name }]) => ({ id, names: [name] })),
+    plantingId: Object.entries(plantings).map(([id, { cornName }]) => ({ id, names: [cornName] })),
     runId: Object.entries(runs).map(([id, { begun }]) => ({ id, names: [begun.loadCode] })),
   }
 }

@@ -23,6 +23,9 @@ const OWN_ID: Partial<Record<Kind, string>> = {
   'standing-read': 'readingId',
   'batch-planned': 'batchId',
   'run-begun': 'runId',
+  'plot-recorded': 'plotId',
+  'planting-recorded': 'plantingId',
+  'neighbour-corn-recorded': 'neighbourId',
   'food-put-up': 'lotId',
 }
 
