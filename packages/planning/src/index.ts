@@ -142,6 +142,7 @@ export { cribLotOfHarvest, type PlantingRecords, plantingRecords } from './field
 export { type Isolation, type IsolationInput, type IsolationOutcome, isolation } from './field/isolation.ts'
 export { type DayReading, type Readings, readPasted, readRows, type TypedDay } from './field/temperatures.ts'
 export { type CountedPlace, type Estimate, estimateByEars, estimateByWeight } from './field/yield-estimate.ts'
+export { type BesideDirected, type DippedRun, dipsBesideDirected } from './heat/dips-beside-directed.ts'
 export {
   type LoggerFault,
   type LoggerFaultKind,
