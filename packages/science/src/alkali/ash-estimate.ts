@@ -56,7 +56,6 @@ export interface AshEstimate {
  * The range is the whole of it: a factor of four by weight and of ten by the cup. Fresh ash adds what little calcium
  * hydroxide the potassium leaves room for (at most 0.04 eq/L at 25 °C), which is left out here and told by `settle`.
  *
- * @throws never
  * @source etiegni-campbell-1991; misra-1993
  */
 export function ashEstimate(kept: AshKept): AshEstimate {

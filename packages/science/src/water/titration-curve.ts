@@ -18,7 +18,7 @@ export interface TitrationPoint {
   readonly pH: number | null
 }
 
-/** What is in the flask after an addition. [mol/L] */
+/** What is in the flask after an addition. [mol/L]  @source none: mass balance */
 export function titratedMixture({ sample, sampleMl, titrant, isBoiled }: TitrationSetup, addedMl: number): Mixture {
   const volumeMl = sampleMl + addedMl
   const mixed = Object.fromEntries(
