@@ -1,5 +1,4 @@
 /** A recall to print: S6's canner B found in doubt. Counts are literals of the scenario; houses are invented. */
-import { suspectJarSteps } from '@crib/guidance'
 import type { RecalledLot } from '@crib/planning'
 import type { Words } from '@crib/wording'
 import { callListOfRecall, type PaperDocument, type PaperSize, recallNoticeOfRecall } from '../src/index.ts'
@@ -42,11 +41,14 @@ const lots: readonly RecalledLot[] = HOUSES.map(([household, loadCode, putUpCoun
   untoldCount: 0,
 }))
 
+/** As guidance gives them for a jar in doubt. */
+const step = (name: string) => ({ key: `guidance:suspect-${name}` })
+
 const beside = {
   date: '2027-01-12',
   about: 'the dial of canner B',
-  doSealed: suspectJarSteps('sealed'),
-  doOpen: suspectJarSteps('open'),
+  doSealed: [step('never-taste'), step('sealed-bag'), step('sealed-bin')],
+  doOpen: [step('open-lay'), step('open-boil'), step('open-clean')],
   contact: 'the kitchen by the mill, mornings',
 }
 

@@ -173,6 +173,15 @@ export { type ColdAnswer, type CoolingInput, coolingClock, type FreezingInput, f
 export { type CornStorage, type CornStorageInput, cornStorage } from './keeping/corn-storage.ts'
 export { type DryingInput, type DryingOf, type DryingPlan, dryingPlan } from './keeping/drying-plan.ts'
 export {
+  type FlourInput,
+  flourFromHominy,
+  type MasaInput,
+  type MillAnswer,
+  masaFromFlour,
+  type RoastInput,
+  roastedYield,
+} from './keeping/mill.ts'
+export {
   type Recall,
   type RecallOrigin,
   recall,
@@ -206,6 +215,7 @@ export { type TestedStrength, testedStrength, testedStrengths } from './kettle-c
 export { type WeakLotAdvice, type WeakLotInput, weakLotAdvice } from './kettle-chemistry/weak-lot.ts'
 export { dayAfter, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
 export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'
+export { type LidNeed, lidsAndJarsToBuy, type UseForecast, useForecasts } from './pantry/use-forecast.ts'
 export { SEED_CALCS } from './seed/calcs.ts'
 export {
   type GerminationInput,

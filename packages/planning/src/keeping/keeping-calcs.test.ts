@@ -114,3 +114,23 @@ test('a freezer of 7 cubic feet takes 14 to 21 lb a day', () => {
   const load = result.ok && result.values.find(({ id }) => id === 'loadPerDayLb')
   expect(load).toMatchObject({ low: 14, high: 21 })
 })
+
+// By hand: 5 kg at 75 % is 1.25 kg dry; over 1 - 0.0979 that is 1.3857 kg; less 3 %, 1.3441 kg.
+test('flour keeps the dry matter, less what the mill keeps', () => {
+  expect(shown(run('flour'))).toEqual({ driedKg: 1.38, flourKg: 1.34 })
+})
+
+// Worked separately: flour at 9.79 % takes 1.005 L a kg to 55 %, and 1.255 L to 60 %; baking from 55 to 45.89 % loses 16.8 %.
+test('masa takes the water its dry matter asks for', () => {
+  expect(shown(run('masa'))).toEqual({ waterKg: 1, masaKg: 2, tortillas: 66, tortillaG: 24.9 })
+  expect(shown(run('masa', { flourKg: 10, masaWetFraction: 0.6, ballG: 30 })).waterKg).toBe(12.55)
+  expect(run('masa', { flourKg: 1, masaWetFraction: 0.45, ballG: 30, tortillaWetFraction: 0.5 }).ok).toBe(false)
+})
+
+// By hand: 0.5 kg dry over 0.97 is 0.5155 kg; 0.4845 kg of water at 2.26 MJ/kg is 1.1 MJ.
+test('roasting drives the water off, with its cautions', () => {
+  const result = run('roasted-yield')
+  expect(shown(result)).toEqual({ roastedKg: 0.51, waterGoneKg: 0.49 })
+  expect(said(result).join(' ')).toContain('at least 1.1 MJ')
+  expect(said(result).join(' ')).toContain('break a tooth')
+})

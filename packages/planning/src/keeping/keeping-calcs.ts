@@ -3,6 +3,7 @@ import type { Calc } from '@crib/science'
 import { coolingClockCalc, freezingCalc } from './cold.calc.ts'
 import { cornStorageCalc } from './corn-storage.calc.ts'
 import { dryingCalc } from './drying.calc.ts'
+import { flourCalc, masaCalc, roastCalc } from './mill.calc.ts'
 import { moistureCalc } from './moisture.calc.ts'
 import { recallCalc } from './recall.calc.ts'
 
@@ -12,5 +13,8 @@ export const KEEPING_CALCS: readonly Calc[] = [
   dryingCalc,
   coolingClockCalc,
   freezingCalc,
+  flourCalc,
+  masaCalc,
+  roastCalc,
   recallCalc,
 ]
