@@ -45,7 +45,7 @@ export const weakLotCalc: Calc<WeakLotForm> = {
     moreAshG: { label: 'that is, weighed', unit: 'G' },
     calciumHydroxideG: { label: 'Or calcium hydroxide, food-grade', unit: 'G' },
     calciumHydroxideEqPerKg: { label: 'which brings', unit: 'EqPerKg' },
-    hydroxideNowMolPerL: { label: 'Hydroxide at the boil now', unit: 'MolPerL' },
+    hydroxideNowMolPerL: { label: 'Hydroxide now, near the boil', unit: 'MolPerL' },
     hydroxideWithLimeMolPerL: { label: 'with the calcium hydroxide', unit: 'MolPerL' },
   },
   sourceKeys: ['vinegar-titration-worked', 'iupac-weights-2021', 'naggayi-2020'],

@@ -33,7 +33,12 @@ export interface WeakLotAdvice {
 }
 
 const SOURCES = ['vinegar-titration-worked', 'iupac-weights-2021'] as const
-const MADE_UP_LIMIT = 4
+/** Below it the alkali is mostly carbonate. [fraction]  project rule */
+const MOSTLY_CARBONATE_FRACTION = 0.3
+/** Cups of ash to one liquid qt of corn beyond which there is more ash than kernels. */
+const CUPS_LIMIT_PER_LIQUID_QT = 4
+/** Just under the boil: the warmest at which calcium carbonate was measured, which falls out and frees hydroxide. [°C] */
+const NEAR_BOIL_C = 90
 
 export function weakLotAdvice(input: WeakLotInput): WeakLotAdvice {
   const { lotName, dryCornLiquidQt, ashSoFarCups, lotEqPerKg, hydroxideFraction, gPerCup, waterL, record } = input
@@ -50,14 +55,15 @@ export function weakLotAdvice(input: WeakLotInput): WeakLotAdvice {
     : null
   const totalCups = wantedEqPerKg === null ? null : (wantedEqPerKg * cornKg) / Math.max(eqPerCup.value, 1e-6)
   const moreCups = totalCups === null ? null : Math.max(0, totalCups - ashSoFarCups)
-  const before = liquorIntensity(ashLiquor((inPot.value * cornKg) / waterL, hydroxideFraction), 100)
+  const before = liquorIntensity(ashLiquor((inPot.value * cornKg) / waterL, hydroxideFraction), NEAR_BOIL_C)
   const withLime = liquorIntensity(
     {
       ...ashLiquor((inPot.value * cornKg) / waterL, hydroxideFraction),
       calcium: (limeEqPerKg * cornKg) / 2 / waterL,
     },
-    100,
+    NEAR_BOIL_C,
   )
+  const judged = record && lotEqPerKg.high < record.eqPerKg ? 'weak' : plain.judged
   const amountOf = (eqPerKg: number) => ({ value: Number(eqPerKg.toFixed(3)), unit: 'EqPerKg' }) as const
   const cups = (count: number) => ({ value: up4(count), unit: 'Cup' }) as const
 
@@ -81,12 +87,12 @@ export function weakLotAdvice(input: WeakLotInput): WeakLotAdvice {
             total: cups(totalCups),
             again: { value: RUB_AGAIN_MIN, unit: 'Min' },
           }),
-          ...(totalCups > MADE_UP_LIMIT * dryCornLiquidQt
+          ...(totalCups > CUPS_LIMIT_PER_LIQUID_QT * dryCornLiquidQt
             ? [say('kettle:chem-rescue-ash-too-much', { lot: lotName })]
             : []),
         ]
   return {
-    judged: record && lotEqPerKg.high < record.eqPerKg ? 'weak' : plain.judged,
+    judged,
     values: [
       value('lotEqPerKg', lotEqPerKg, 'EqPerKg', 0.01),
       value('inPotEqPerKg', inPot, 'EqPerKg', 0.001),
@@ -130,13 +136,14 @@ export function weakLotAdvice(input: WeakLotInput): WeakLotAdvice {
             }),
           ]
         : []),
-      ...(hydroxideFraction < 0.3 ? [say('kettle:chem-mostly-carbonate')] : []),
+      ...(hydroxideFraction < MOSTLY_CARBONATE_FRACTION ? [say('kettle:chem-mostly-carbonate')] : []),
       ...ashSentences,
       say('kettle:rescue-lime', { grams: { value: Number(limeG.toFixed(1)), unit: 'G' } }),
       say('kettle:chem-rescue-lime-numbers', { brings: amountOf(limeEqPerKg) }),
+      ...(hydroxideFraction < MOSTLY_CARBONATE_FRACTION ? [say('kettle:chem-rescue-lime-frees')] : []),
       say('kettle:rescue-grind'),
       ...plain.reasons.filter(({ key }) => key === 'kettle:no-single-ratio'),
-      say('kettle:mark-weak', { lot: lotName }),
+      ...(judged === 'weak' ? [say('kettle:mark-weak', { lot: lotName })] : []),
     ],
     warnings: plain.warnings,
   }

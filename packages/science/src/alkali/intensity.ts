@@ -4,7 +4,8 @@
  */
 import { requireInRange } from '../errors.ts'
 import { bracketedRoot } from '../numeric/bracketed-root.ts'
-import { settle } from '../water/solids.ts'
+import { CALCITE_TEMPERATURE_C } from '../water/equilibria.ts'
+import { type Solid, settle } from '../water/solids.ts'
 import { type Mixture, speciate } from '../water/speciation.ts'
 
 export interface LiquorIntensity {
@@ -33,9 +34,12 @@ export interface LiquorIntensity {
  * @source davies-1962; thermoddem-1-10
  */
 export function liquorIntensity(liquor: Mixture, temperatureC: number): LiquorIntensity | null {
-  const solids = liquor.calcium ? (['portlandite'] as const) : []
-  const settled = settle(liquor, solids, temperatureC)
-  const cold = settle(liquor, solids, 25)
+  const solidsAt = (t: number): readonly Solid[] => {
+    if (!liquor.calcium) return []
+    return liquor.carbon && t <= CALCITE_TEMPERATURE_C.max ? ['portlandite', 'calcite'] : ['portlandite']
+  }
+  const settled = settle(liquor, solidsAt(temperatureC), temperatureC)
+  const cold = settle(liquor, solidsAt(25), 25)
   if (settled.kind !== 'settled' || cold.kind !== 'settled') return null
   const { sodium = 0, potassium = 0, calcium = 0, chloride = 0, acetate = 0 } = liquor
   return {
