@@ -83,6 +83,8 @@ describeInBrowser('the walk at the kettle', () => {
     await page.getByLabel('It happened at').fill('10:15')
     await tap(page, 'Done, with this water')
     await page.getByText('10:15', { exact: true }).first().waitFor()
+    // What was done earlier is folded away; the last stage done stays in sight.
+    await page.getByText('2 earlier stages, done').waitFor()
     await tap(page, 'Write down how M-1 worked')
     await page.getByText('M-1: slipped at 55 min').waitFor()
     await page.getByText('Water of this pot-load so far: 4 US gal').waitFor()

@@ -3,15 +3,7 @@
  * (shell, common, errors); the rest follows at once, and every other screen waits for it.
  */
 import type { Sentence } from '@crib/science'
-import {
-  createWordsOf,
-  type MessageFiles,
-  type MessageKey,
-  type Nouns,
-  PLAIN_NOUNS,
-  type SayParams,
-  type Words,
-} from '@crib/wording'
+import { createWordsOf, type MessageFiles, type Nouns, PLAIN_NOUNS, type Words } from '@crib/wording'
 import { createContext, type ReactNode, use, useContext, useMemo, useSyncExternalStore } from 'react'
 import common from '../../../messages/en/common.json' with { type: 'json' }
 import errors from '../../../messages/en/errors.json' with { type: 'json' }
@@ -58,5 +50,3 @@ export function useWords(): Words {
 export function Say({ sentence }: { readonly sentence: Sentence }) {
   return useWords().sentence(sentence)
 }
-
-export type { MessageKey, SayParams }

@@ -6,7 +6,7 @@
  */
 
 import { type Reckoned, shownValue } from '@crib/science'
-import { formatQuantity, formatReckoned } from '@crib/wording'
+import { formatQuantity } from '@crib/wording'
 import { type ReactNode, useId } from 'react'
 import { usePreferences } from '../preferences.tsx'
 import { useWords } from '../words.tsx'
@@ -64,9 +64,4 @@ function rangeText(reckoned: Reckoned): { readonly low: string; readonly high: s
     formatQuantity({ value: shownValue({ value, rounding }), unit }, 'alone'),
   ) as [string, string]
   return low === high ? null : { low, high }
-}
-
-/** The same value inside a sentence or a table cell, with its companion unit. */
-export function Amount({ reckoned }: { readonly reckoned: Reckoned }) {
-  return <span className="amount">{formatReckoned(reckoned)}</span>
 }

@@ -67,6 +67,7 @@ export function CornLotForm({ onKept }: { readonly onKept?: (lotId: string) => v
         onValue={setForm}
       />
       <QuantityField
+        key={record.keptCount} // anew once written down: an empty field is then no mistake
         label={say('shell:amount')}
         hint={say('shell:corn-amount-hint')}
         measures={['mass', 'volume']}

@@ -66,6 +66,7 @@ export function PotForm() {
         error={missing && name.trim() === '' ? say('shell:name-missing') : null}
       />
       <QuantityField
+        key={record.keptCount} // as in corn-lot-form
         label={say('shell:pot-holds')}
         hint={say('shell:pot-holds-hint')}
         measures="volume"

@@ -2,6 +2,7 @@
  * The year: the corn as a mass balance, what the book asks, and the one next thing to do.
  * Says only what shell, common and errors hold: the first screen waits for no other words.
  */
+import type { MessageKey } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../book/book.tsx'
 import {
@@ -18,7 +19,7 @@ import {
 import { usePreferences } from '../preferences.tsx'
 import { weight } from '../records/corn-lots.tsx'
 import { useWords } from '../words.tsx'
-import { type BalanceOfYear, balanceOfYear, yearsOf } from '../year/balance-of-year.ts'
+import { type BalanceOfYear, balanceOfYear, becameInYear, yearsOf } from '../year/balance-of-year.ts'
 import { Braid } from '../year/braid.tsx'
 import { nextThing } from '../year/next-thing.ts'
 
@@ -28,7 +29,7 @@ export default function HomeScreen() {
   const years = yearsOf(facts)
   const [chosen, setChosen] = useState<number | null>(null)
   const year = chosen ?? years[0]
-  const next = nextThing(facts)
+  const next = nextThing(facts, Date.now())
   const handle = <NextAction href={next.href}>{say(next.say)}</NextAction>
 
   if (year === undefined) {
@@ -71,6 +72,13 @@ export default function HomeScreen() {
             <Braid balance={balance} />
           </Figure>
         )}
+        <Reasons
+          title={say('shell:became-title')}
+          sentences={becameInYear(facts, year).map(({ form, count }) => ({
+            key: `shell:became-${form}` satisfies MessageKey,
+            params: { count },
+          }))}
+        />
         {balance.unweighed.map((lot) => (
           <p key={lot.lotId}>{say('shell:braid-unweighed', { name: lot.name, typed: lot.asTyped })}</p>
         ))}

@@ -1,6 +1,6 @@
 import { createAuthor, createId, foldFacts, type StoredEntry } from '@crib/journal'
 import { expect, test } from 'vitest'
-import { balanceOfYear, yearsOf } from './balance-of-year.ts'
+import { balanceOfYear, becameInYear, yearsOf } from './balance-of-year.ts'
 import { nextThing } from './next-thing.ts'
 
 let tick = 0
@@ -98,7 +98,7 @@ test('a lot belongs to the year it came in where the people were', () => {
 
 test('the next thing is corn, then seed, then a plan, then the kettle', () => {
   const { author, entries } = kitchen()
-  expect(nextThing(foldFacts(entries)).say).toBe('shell:bring-in')
+  expect(nextThing(foldFacts(entries), clock.now()).say).toBe('shell:bring-in')
   const lotId = id()
   entries.push(
     author.write('corn-lot-brought-in', {
@@ -106,13 +106,13 @@ test('the next thing is corn, then seed, then a plan, then the kettle', () => {
       treatedSeed: false,
     }),
   )
-  expect(nextThing(foldFacts(entries)).say).toBe('shell:next-seed')
+  expect(nextThing(foldFacts(entries), clock.now()).say).toBe('shell:next-seed')
   entries.push(
     author.write('seed-put-by', {
       ...{ seedId: id(), lotId, seasonYear: 2026, how: 'by-eye', plantingsCount: 2, places: ['tin'] },
     }),
   )
-  expect(nextThing(foldFacts(entries)).say).toBe('shell:next-plan')
+  expect(nextThing(foldFacts(entries), clock.now()).say).toBe('shell:next-plan')
   const batchId = id()
   entries.push(
     author.write('batch-planned', {
@@ -120,7 +120,10 @@ test('the next thing is corn, then seed, then a plan, then the kettle', () => {
     }),
     author.write('cook-noted', { batchId, potLoad: 1, seen: { type: 'boil' } }),
   )
-  expect(nextThing(foldFacts(entries))).toMatchObject({ say: 'shell:next-kettle', href: `/kettle/${batchId}` })
+  expect(nextThing(foldFacts(entries), clock.now())).toMatchObject({
+    say: 'shell:next-kettle',
+    href: `/kettle/${batchId}`,
+  })
 })
 
 test('the next thing leads straight to the one open run, and to the list where several are open', () => {
@@ -136,9 +139,50 @@ test('the next thing leads straight to the one open run, and to the list where s
     return runId
   }
   const runId = begin('A-1')
-  expect(nextThing(foldFacts(entries))).toMatchObject({ say: 'shell:next-run', href: `/canner/run/${runId}` })
+  expect(nextThing(foldFacts(entries), clock.now())).toMatchObject({
+    say: 'shell:next-run',
+    href: `/canner/run/${runId}`,
+  })
   const second = begin('B-1')
-  expect(nextThing(foldFacts(entries)).href).toBe('/canner')
+  expect(nextThing(foldFacts(entries), clock.now()).href).toBe('/canner')
   entries.push(author.write('run-event', { runId: second, event: { type: 'abandoned' } }))
-  expect(nextThing(foldFacts(entries)).href).toBe(`/canner/run/${runId}`)
+  expect(nextThing(foldFacts(entries), clock.now()).href).toBe(`/canner/run/${runId}`)
+})
+
+test('while planned pot-loads are left, the kettle stays the next thing for two days, and no longer', () => {
+  const { author, entries, lotId } = aYear()
+  const batchId = id()
+  entries.push(
+    author.write('batch-planned', {
+      ...{ batchId, title: 'Saturday', inputs: {}, edition: 'e', codeVersion: '0', shown: { potLoads: 2 } },
+      corn: [{ lotId, massKg: 1 }],
+    }),
+    author.write('cook-noted', { batchId, potLoad: 1, seen: { type: 'boil' } }),
+    author.write('food-put-up', { lotId: id(), batchId, loadCode: 'K-1', form: 'freezer', count: 4 }),
+  )
+  const next = () => nextThing(foldFacts(entries), clock.now())
+  expect(next()).toMatchObject({ why: 'shell:next-kettle-more-why', href: `/kettle/${batchId}` })
+  expect(nextThing(foldFacts(entries), clock.now() + 3 * 86_400_000).say).toBe('shell:next-plan')
+  entries.push(author.write('cook-noted', { batchId, potLoad: 2, seen: { type: 'boil' } }))
+  expect(next().say).toBe('shell:next-plan')
+})
+
+test('what the kettle made of it is counted by its form, the year it was put up', () => {
+  const { author, entries } = kitchen()
+  const put = (form: 'jar' | 'freezer', count: number, instant?: string) =>
+    entries.push(
+      author.write(
+        'food-put-up',
+        { lotId: id(), loadCode: createId(clock, random).slice(-6), form, count },
+        instant === undefined ? {} : { happenedAt: { instant } },
+      ),
+    )
+  put('jar', 6)
+  put('freezer', 4)
+  put('jar', 5)
+  put('jar', 9, '2025-11-14T10:00:00.000Z')
+  expect(becameInYear(foldFacts(entries), 2026)).toEqual([
+    { form: 'freezer', count: 4 },
+    { form: 'jar', count: 11 },
+  ])
 })

@@ -1,5 +1,5 @@
 /** The year's corn as strands of one braid: every weight from the book, every gap named. All in kg. */
-import type { CornLotFact, Facts } from '@crib/journal'
+import type { CornLotFact, Facts, FoodLotFact } from '@crib/journal'
 import type { MessageKey } from '@crib/wording'
 
 export interface Strand {
@@ -25,7 +25,25 @@ export function yearsOf({ cornLots }: Facts): readonly number[] {
   return [...new Set(Object.values(cornLots).map(yearOf))].sort((a, b) => b - a)
 }
 
-function yearOf(lot: CornLotFact): number {
+export interface Became {
+  readonly form: FoodLotFact['form']
+  /** Jars or packs put up, eaten since or not. */
+  readonly count: number
+}
+
+/** In the order to offer them: jars last. */
+const FORMS = ['tonight', 'fridge', 'freezer', 'dried', 'flour', 'roasted', 'jar'] as const satisfies Became['form'][]
+
+/** What was put up in a year, form by form. No strand is drawn for it: a jar has no one weight of dry corn. */
+export function becameInYear({ foodLots }: Facts, year: number): readonly Became[] {
+  const lots = Object.values(foodLots).filter((lot) => yearOf(lot) === year)
+  return FORMS.map((form) => ({
+    form,
+    count: lots.reduce((sum, lot) => sum + (lot.form === form ? lot.count : 0), 0),
+  })).filter(({ count }) => count > 0)
+}
+
+function yearOf(lot: Pick<CornLotFact, 'at'>): number {
   return Number(
     new Intl.DateTimeFormat('en', { year: 'numeric', timeZone: lot.at.zone }).format(new Date(lot.at.instant)),
   )

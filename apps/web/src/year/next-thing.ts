@@ -1,5 +1,5 @@
 /** The one next thing to do, from what the book says. */
-import type { Facts, RunFact } from '@crib/journal'
+import type { BatchFact, Facts, RunFact } from '@crib/journal'
 import type { MessageKey } from '@crib/wording'
 
 export interface NextThing {
@@ -10,7 +10,7 @@ export interface NextThing {
 
 const RUN_ENDS = new Set(['seal-seen', 'abandoned'])
 
-export function nextThing(facts: Facts): NextThing {
+export function nextThing(facts: Facts, nowMs: number): NextThing {
   const has = (records: { readonly [id: string]: unknown }) => Object.keys(records).length > 0
   const runs = Object.values(facts.runs).filter(isGoingOn)
   if (runs.length > 0) {
@@ -27,6 +27,11 @@ export function nextThing(facts: Facts): NextThing {
     const href = only('/kettle', '', batches, ({ batchId }) => batchId)
     return { say: 'shell:next-kettle', why: 'shell:next-kettle-why', href }
   }
+  const halfDone = Object.values(facts.batches).filter((batch) => hasPotLoadsLeft(batch, nowMs))
+  if (halfDone.length > 0) {
+    const href = only('/kettle', '', halfDone, ({ batchId }) => batchId)
+    return { say: 'shell:next-kettle', why: 'shell:next-kettle-more-why', href }
+  }
   return { say: 'shell:next-plan', why: 'shell:next-plan-why', href: '/plan' }
 }
 
@@ -37,6 +42,20 @@ function only<T>(list: string, under: string, open: readonly T[], idOf: (one: T)
 
 function isGoingOn({ events }: RunFact): boolean {
   return !events.some(({ event }) => RUN_ENDS.has(event.type))
+}
+
+/** Work of two days may rest overnight; after that nobody is reminded of it. */
+const REMIND_FOR_MS = 2 * 86_400_000
+
+/** Some of its planned pot-loads were worked on lately, and others not yet begun. */
+function hasPotLoadsLeft({ plan, stages, cook }: BatchFact, nowMs: number): boolean {
+  const noted = [...stages, ...cook]
+  const shown = plan.shown as { readonly potLoads?: unknown } | null
+  const plannedCount = typeof shown?.potLoads === 'number' ? shown.potLoads : 0
+  const lastMs = Math.max(0, ...noted.map(({ at }) => Date.parse(at.instant)))
+  return (
+    new Set(noted.map(({ potLoad }) => potLoad)).size < plannedCount && nowMs - lastMs < REMIND_FOR_MS && lastMs > 0
+  )
 }
 
 function isPutUp({ foodLots }: Facts, batchId: string): boolean {

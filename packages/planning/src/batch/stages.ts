@@ -156,7 +156,6 @@ export function builtInStages({ pattern, cornType, hull, alkali, waterToCornRati
     needsHands: false,
     waits: 'hot-or-chilled',
     isHotPack: true,
-    cautionMoments: ['tasting'],
   })
   const reBoil = (timesCount: number, lowMin: number, highMin: number) =>
     stage('re-boil', {

@@ -16,6 +16,7 @@ import {
 } from '../../parts-of-the-sheet/index.ts'
 import { Form } from '../../records/form.tsx'
 import { Asked, useRecord } from '../../records/use-record.tsx'
+import { upperFirst } from '../../upper-first.ts'
 import { useWords } from '../../words.tsx'
 import type { PotAt } from './pot-at.ts'
 
@@ -46,7 +47,9 @@ export function Endings({ at, isDue }: { readonly at: PotAt; readonly isDue: boo
       </Fold>
       {wantsJars && (
         <ButtonRow>
-          <SideAction href={`/canner/run?batch=${batch.batchId}`}>{say('kettle:walk-endings-jars')}</SideAction>
+          <SideAction href={`/canner/run?batch=${batch.batchId}`}>
+            {upperFirst(say('kettle:walk-endings-jars'))}
+          </SideAction>
         </ButtonRow>
       )}
     </Passage>

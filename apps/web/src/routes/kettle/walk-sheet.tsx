@@ -1,11 +1,11 @@
 /** The walk of a batch from alkali to endings: one stage open at a time, times beside it, one pot-load at a time. */
-import { lotWorked, type PotWalk, planOfBatch, potCornLiquidQt, potWalk } from '@crib/planning'
+import { lotWorked, type PotWalk, planOfBatch, potCornLiquidQt, potWalk, type WalkStep } from '@crib/planning'
 import { convert } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
 import { useMemo, useState } from 'react'
 import { useBook } from '../../book/book.tsx'
 import { deviceZone } from '../../book/keeper.ts'
-import { ChoiceTags, Empty, MarginNote, Passage, Sheet } from '../../parts-of-the-sheet/index.ts'
+import { ChoiceTags, Empty, Fold, MarginNote, Passage, Sheet } from '../../parts-of-the-sheet/index.ts'
 import { LastTap, TapButton, TapGroup, useTaps } from '../../walk/taps.tsx'
 import { useNow } from '../../walk/use-now.ts'
 import { useWords } from '../../words.tsx'
@@ -56,6 +56,17 @@ function WalkSheet({ batchId }: { readonly batchId: string }) {
   const openId = opened ?? walk.openStepId
   const letter = (potLoad: number) => LETTERS[potLoad - 1] ?? String(potLoad)
 
+  const behind = openId === walk.openStepId || openId === '' ? doneLongAgo(walk) : []
+  const lineOf = (step: WalkStep) => (
+    <Step
+      key={step.stepId}
+      step={step}
+      at={at}
+      isOpen={step.stepId === openId}
+      onOpen={() => setOpened(step.stepId === openId ? '' : step.stepId)}
+      onMoved={() => setOpened(null)}
+    />
+  )
   return (
     <Sheet title={say('shell:part-kettle')} drawing="pot" lead={say('kettle:walk-lead', { title: batch.plan.title })}>
       {loadCount > 1 && (
@@ -83,16 +94,12 @@ function WalkSheet({ batchId }: { readonly batchId: string }) {
           />
         </Passage>
       )}
-      {walk.steps.map((step) => (
-        <Step
-          key={step.stepId}
-          step={step}
-          at={at}
-          isOpen={step.stepId === openId}
-          onOpen={() => setOpened(step.stepId === openId ? '' : step.stepId)}
-          onMoved={() => setOpened(null)}
-        />
-      ))}
+      {behind.length > 0 && (
+        <Passage>
+          <Fold title={say('kettle:walk-done-so-far', { count: behind.length })}>{behind.map(lineOf)}</Fold>
+        </Passage>
+      )}
+      {walk.steps.filter((step) => !behind.includes(step)).map(lineOf)}
       <Passage>
         {walk.openStepId === undefined && <p className="next-words">{say('kettle:walk-done-none')}</p>}
         {!walk.steps.some(({ stepId }) => stepId === openId) && <LastTap taps={taps} />}
@@ -112,6 +119,13 @@ function WalkSheet({ batchId }: { readonly batchId: string }) {
       <Noted at={at} />
     </Sheet>
   )
+}
+
+/** Stages done before the last one done: folded away, so that the open one stands near the top of a small screen. */
+function doneLongAgo({ steps, openStepId }: PotWalk): readonly WalkStep[] {
+  const openAt = steps.findIndex(({ stepId }) => stepId === openStepId)
+  const before = steps.slice(0, openAt === -1 ? steps.length : openAt).filter(({ doneAtMs }) => doneAtMs !== undefined)
+  return before.length > 2 ? before.slice(0, -1) : []
 }
 
 /** The pot-load written in last, unless it is done; then the first that is not. */

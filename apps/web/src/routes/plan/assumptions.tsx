@@ -5,21 +5,12 @@
 import { type BatchPlan, HOMINY_PER_DRY_VOLUME, type Moved, WATER_TO_CORN_RATIO } from '@crib/planning'
 import type { Unit } from '@crib/science'
 import { formatNumber, formatQuantity } from '@crib/wording'
-import { type ReactNode, useState } from 'react'
-import { useBook } from '../../book/book.tsx'
-import {
-  ChoiceTags,
-  ClockField,
-  CountField,
-  FlagTag,
-  Fold,
-  MarginNote,
-  Passage,
-  SideAction,
-} from '../../parts-of-the-sheet/index.ts'
+import { useState } from 'react'
+import { ChoiceTags, ClockField, CountField, Fold, MarginNote, Passage } from '../../parts-of-the-sheet/index.ts'
 import { upperFirst } from '../../upper-first.ts'
 import { useWords } from '../../words.tsx'
-import { AlkaliChoice, PercentField, PotChoice, RememberFill } from './assumed-choices.tsx'
+import { AlkaliChoice, PercentField, PotChoice } from './assumed-choices.tsx'
+import { type Row, type RowsProps, useJarRows } from './assumed-jars.tsx'
 import { type Assumed, type Draft, useDraft } from './draft.tsx'
 import { HominyField } from './hominy-field.tsx'
 import { MovedList } from './plan-number.tsx'
@@ -63,30 +54,15 @@ export function Assumptions(props: AssumptionsProps) {
   )
 }
 
-interface Row {
-  readonly id: string
-  readonly title: string
-  readonly value?: string
-  readonly control: ReactNode
-}
-
-interface RowsProps {
-  readonly plan: BatchPlan
-  readonly change: (id: string) => (change: Assumed) => void
-  readonly changeAnswer: (id: string) => (change: Partial<Draft>) => void
-}
-
 function useRows({ plan, change, changeAnswer }: RowsProps): readonly Row[] {
-  const { facts } = useBook()
   const { say } = useWords()
   const { draft } = useDraft()
   const { input } = plan
   const hasJars = (draft.parts.jars ?? 0) > 0
   const wanted = (Object.entries(draft.parts) as [keyof Draft['parts'], number][]).filter(([, count]) => count > 0)
   const ratio = input.hominyPerDryVolume ?? HOMINY_PER_DRY_VOLUME
-  const fill = input.fill ?? 'loose-to-headspace'
   const pattern = input.stages ? 'own' : (input.washPattern ?? 'common-practice')
-  const canners = Object.values(facts.canners)
+  const jarRows = useJarRows({ plan, change, changeAnswer })
   const rows: (Row | false)[] = [
     {
       id: 'alkali',
@@ -178,84 +154,7 @@ function useRows({ plan, change, changeAnswer }: RowsProps): readonly Row[] {
         </>
       ),
     },
-    hasJars && {
-      id: 'fill',
-      title: upperFirst(say('shell:jar-fill')),
-      value: say(`shell:jar-fill-${fill}`),
-      control: (
-        <>
-          <ChoiceTags
-            legend={say('shell:jar-fill')}
-            hint={say('shell:jar-fill-hint')}
-            options={(['loose-to-headspace', 'half', 'third'] as const).map((value) => ({
-              value,
-              label: say(`shell:jar-fill-${value}`),
-            }))}
-            value={fill}
-            onValue={(next) => change('fill')({ fill: next })}
-          />
-          {draft.assumed.fill && draft.assumed.fill !== facts.kitchen?.jarFill && <RememberFill fill={fill} />}
-        </>
-      ),
-    },
-    hasJars && {
-      id: 'jar-size',
-      title: upperFirst(say('shell:plan-assume-jar')),
-      value: say(`season:screen-jar-${input.jarSize ?? 'quart'}`),
-      control: (
-        <ChoiceTags
-          legend={say('shell:plan-assume-jar')}
-          options={(['half-pint', 'pint', 'quart'] as const).map((value) => ({
-            value,
-            label: upperFirst(say(`season:screen-jar-${value}`)),
-          }))}
-          value={input.jarSize ?? 'quart'}
-          onValue={(jarSize) => change('jar-size')({ jarSize })}
-        />
-      ),
-    },
-    hasJars && {
-      id: 'salt',
-      title: say('shell:plan-assume-salt'),
-      value: say(input.wantsSalt === false ? 'shell:plan-no' : 'shell:plan-yes'),
-      control: (
-        <>
-          <FlagTag
-            label={say('shell:plan-assume-salt')}
-            value={input.wantsSalt !== false}
-            onValue={(wantsSalt) => change('salt')({ wantsSalt })}
-          />
-          <PercentField
-            label={say('shell:plan-assume-lids')}
-            fraction={input.spareLidFraction ?? 0}
-            onFraction={(spareLidFraction) => change('salt')({ spareLidFraction })}
-          />
-        </>
-      ),
-    },
-    hasJars && {
-      id: 'canners',
-      title: say('shell:canners-title'),
-      value: input.canners.map(({ name }) => name).join(', ') || say('shell:plan-none'),
-      control: (
-        <>
-          {canners.map(({ cannerId, name }) => (
-            <FlagTag
-              key={cannerId}
-              label={name}
-              value={input.canners.some((canner) => canner.name === name)}
-              onValue={(isUsed) => {
-                const used = canners.filter((each) =>
-                  each.cannerId === cannerId ? isUsed : input.canners.some((canner) => canner.name === each.name),
-                )
-                change('canners')({ cannerIds: used.map((each) => each.cannerId) })
-              }}
-            />
-          ))}
-          <SideAction href="/canner">{say('shell:plan-to-canners')}</SideAction>
-        </>
-      ),
-    },
+    ...(hasJars ? jarRows : []),
     {
       id: 'when',
       title: say('shell:plan-when'),
