@@ -52,8 +52,8 @@ export interface NeighbourShare extends Share {
 const BY_EYE_DAYS = 3
 /** Tillers, late plants and a second sowing shed beyond the window. Project rule. [days] */
 const LATE_PLANTS_DAYS = 7
-/** Of a field, plants that shed wholly out of season: the high end never falls below them. Project rule. [fraction] */
-const OUT_OF_SEASON_FRACTION = 0.01
+/** Of a field, plants that shed out of season: neither middle nor high end falls below them. Project rule. [fraction] */
+const OUT_OF_SEASON = { middle: 0.001, high: 0.01 } as const
 
 /** Share that one neighbour may father. @throws {ValidRangeError} nearer than 1 m or farther than 3200 m. */
 export function neighbourShare(
@@ -69,9 +69,9 @@ export function neighbourShare(
   const apart = Math.min(Math.abs(lagDays ?? 0) + apartDays, 300)
   return {
     neighbour,
-    value: value * shedMeetingFraction(apart),
+    value: value * Math.max(shedMeetingFraction(apart), OUT_OF_SEASON.middle),
     low: low * shedMeetingFraction(apart + BY_EYE_DAYS),
-    high: high * Math.max(shedMeetingFraction(Math.max(0, apart - LATE_PLANTS_DAYS)), OUT_OF_SEASON_FRACTION),
+    high: high * Math.max(shedMeetingFraction(Math.max(0, apart - LATE_PLANTS_DAYS)), OUT_OF_SEASON.high),
     lagDays,
     meetDays: isKnown ? overlapDays(shedWindow(halfTasselDay), silkWindow(ownHalfSilkDay)) : null,
   }

@@ -1,6 +1,14 @@
 /** Will it cross? The expected share of off kernels with its band, and what each remedy would change. */
-import { borderRows, CROSSING_DISTANCE_M, CURVE_DISTANCE_M, convert, type Reckoned, type Sentence } from '@crib/science'
-import { nearest, type Reckoning, reckon } from '../shared/reckon.ts'
+import {
+  borderRows,
+  CROSSING_DISTANCE_M,
+  CURVE_DISTANCE_M,
+  convert,
+  type Reckoned,
+  type Rounding,
+  type Sentence,
+} from '@crib/science'
+import { nearest, type Reckoning, reckon, up } from '../shared/reckon.ts'
 import { say } from '../shared/say.ts'
 import { isUpwind, type Moved, type NeighbourCorn, neighbourShare, type Share, shareTogether } from './crossing.ts'
 
@@ -30,6 +38,8 @@ export type IsolationOutcome =
 /** 660 ft: the distance of certified open-pollinated corn.  cfr-7-201-76 */
 export const CERTIFIED_DISTANCE_FT = 660
 const EAR_KERNELS = 300
+/** Shares are shown to a hundredth of a percent. [fraction] */
+const SMALLEST_SHOWN = 0.0001
 const BORDER_ROWS_TRIED = 8
 const ROW_SPACING_M = 0.9
 const DAYS_APART = [14, 30] as const
@@ -54,12 +64,12 @@ export function isolation(input: IsolationInput): IsolationOutcome {
     kind: 'told',
     values: [
       share('offKernelFraction', all),
-      fixed({ ...perEar(all), id: 'offKernelsInEar', unit: 'Count', rounding: nearest(0.1) }),
+      fixed({ ...perEar(all), id: 'offKernelsInEar', unit: 'Count', rounding: up(0.1) }),
       ...shares.map(({ neighbour, ...one }) => share(`${plain(neighbour.name)}:neighbourFraction`, one)),
       ...remedies(input).map(({ name, how }) => share(`${name}:remedyFraction`, moved(how))),
     ],
     reasons: [
-      say('field:crossing-band', { band: bandText(all) }),
+      bandSentence(all),
       ...shares.map(({ neighbour: { name }, lagDays, meetDays }) =>
         lagDays === null
           ? say('field:dates-missing', { name })
@@ -132,7 +142,7 @@ function borderRule({ plotLengthM, plotWidthM }: IsolationInput, near: readonly 
 }
 
 function share(id: string, { value, low, high }: Share): Reckoned {
-  return fixed({ id, value, low, high, unit: 'Fraction', rounding: nearest(stepFor(high)) })
+  return fixed({ id, value, low, high, unit: 'Fraction', rounding: roundingFor(value) })
 }
 
 function perEar({ value, low, high }: Share): Share {
@@ -143,14 +153,16 @@ function fixed(reckoning: Omit<Reckoning, 'basis'>): Reckoned {
   return reckon({ ...reckoning, basis: 'computed', sourceKeys: TIME_SOURCES })
 }
 
-/** Two digits of the high end: more would say more than is known. */
-function stepFor(high: number): number {
-  return high >= 0.1 ? 0.01 : high >= 0.01 ? 0.001 : high >= 0.001 ? 0.0001 : 0.00001
+/** A small share is rounded up to the last digit shown: never to nothing. Project rule. */
+function roundingFor(value: number): Rounding {
+  return value >= 0.01 ? nearest(0.001) : up(SMALLEST_SHOWN)
 }
 
-function bandText({ value, low, high }: Share): string {
-  const percent = (x: number) => String(Number((100 * x).toPrecision(2)))
-  return `about ${percent(value)} % of kernels, between ${percent(low)} and ${percent(high)} %`
+/** Two digits: more would say more than is known. */
+function bandSentence({ value, low, high }: Share): Sentence {
+  const percent = (x: number) => (x < SMALLEST_SHOWN ? 0 : Number((100 * x).toPrecision(2)))
+  if (value < SMALLEST_SHOWN) return say('field:crossing-band-small', { high: Math.max(0.01, percent(high)) })
+  return say('field:crossing-band', { middle: percent(value), low: percent(low), high: percent(high) })
 }
 
 /** A colon parts a row from its output's name. */
