@@ -172,6 +172,7 @@ export { createTraceThinner, type ThinTrace, type TraceReading, type TraceThinne
 export { type ColdAnswer, type CoolingInput, coolingClock, type FreezingInput, freezingPlan } from './keeping/cold.ts'
 export { type CornStorage, type CornStorageInput, cornStorage } from './keeping/corn-storage.ts'
 export { type DryingInput, type DryingOf, type DryingPlan, dryingPlan } from './keeping/drying-plan.ts'
+export { type LotStorage, lotStorages, storageSpells } from './keeping/lot-storage.ts'
 export {
   type FlourInput,
   flourFromHominy,
