@@ -57,8 +57,10 @@ export function moistureByWeightWetFraction({
     source: 'project-rule',
   })
   const dryKg = startKg * (1 - startWetFraction)
-  requireInRange('nowKg', nowKg, { min: dryKg, max: startKg, unit: 'kg', source: 'hicks-cloud-nch-61' })
-  return 1 - dryKg / nowKg
+  // A billionth either way forgives what working in binary leaves behind; no scale shows it.
+  const range = { min: dryKg * (1 - 1e-9), max: startKg * (1 + 1e-9), unit: 'kg', source: 'hicks-cloud-nch-61' }
+  requireInRange('nowKg', nowKg, range)
+  return Math.max(0, 1 - dryKg / nowKg)
 }
 
 export interface JarReading {
