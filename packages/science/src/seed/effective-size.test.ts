@@ -44,7 +44,7 @@ describe('how many parents a planting counts as', () => {
   })
 
   test('one thin year outweighs many good ones', () => {
-    const [{ effective }] = table('effective-size.years.csv', ['yearsCount', 'effective']) as [{ effective: number }]
+    const { effective } = table('effective-size.years.csv', ['yearsCount', 'effective'])[0]!
     expect(Math.abs(effectiveSizeOverYears([10, 100, 50, 80, 20, 500]) - effective)).toBeLessThan(0.05)
     expect(effectiveSizeOverYears([200, 200, 200, 20])).toBeCloseTo(61.5, 1)
   })
