@@ -2,91 +2,21 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import type { StoredEntry } from '@crib/journal'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest'
 import {
-  describeInBrowser,
-  goTo,
-  type House,
-  launchChromium,
-  launchKeptProfile,
-  openOwnBook,
-  openPage,
-  startHouse,
-} from './harness.ts'
-
-/** 3 October 2026 in Toronto, four hours behind UTC. */
-const at = (clock: string) => new Date(`2026-10-03T${clock}:00-04:00`)
-
-/** Hark Lake landing: 2,150 ft, one dial canner tested true, nine pints. */
-async function harkLake(page: Page, url: string): Promise<void> {
-  await openOwnBook(page, url, 'Hark Lake')
-  await goTo(page, '/house', 'The house')
-  await page.getByLabel('Of the stove').fill('2150 ft')
-  await page.getByRole('radio', { name: 'A map' }).check()
-  await page.getByRole('button', { name: 'Write it down' }).first().click()
-  await page.getByText('Written down.').first().waitFor()
-  await goTo(page, '/canner', 'Canner')
-  await page.getByLabel('Canner', { exact: true }).fill('yard canner')
-  await page.getByRole('button', { name: 'Write the canner down' }).click()
-  await page.getByText('A test of a dial', { exact: true }).click()
-  await page.getByLabel('Tested on').fill('2026-09-12')
-  await page.getByLabel('Tested by').fill('extension office')
-  for (const [index, psi] of [10, 12, 15].entries()) {
-    if (index >= (await page.getByLabel('True, psi').count())) {
-      await page.getByRole('button', { name: 'One more reading' }).click()
-    }
-    await page.getByLabel('True, psi').nth(index).fill(String(psi))
-    await page.getByLabel('Reads, psi').nth(index).fill(String(psi))
-  }
-  await page.getByRole('button', { name: 'Write the test down' }).click()
-  await page.getByRole('cell', { name: '2026-09-12' }).waitFor()
-}
-
-/** Everything asked before the number is confirmed; the standing is read on the way. */
-async function settleRun(page: Page): Promise<void> {
-  await goTo(page, '/canner', 'Canner')
-  await page.getByRole('link', { name: 'Begin a canner run' }).click()
-  await page.getByRole('heading', { level: 1, name: 'A canner run' }).waitFor()
-  await page.getByRole('radio', { name: 'Yes: hot pack' }).check()
-  await page.getByRole('button', { name: 'I have read this' }).click()
-  await page.getByRole('button', { name: 'I hold 12 psi: begin' }).waitFor()
-}
-
-const tap = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click()
-
-const mainText = async (page: Page) => (await page.locator('main').textContent()) ?? ''
-
-/** With the clock pinned, the moments a page waits before it shows itself have to be let pass, one by one. */
-async function letItOpen(page: Page): Promise<void> {
-  const opened = page.locator('h1', { hasText: 'yard canner' })
-  for (let moment = 0; moment < 100 && (await opened.count()) === 0; moment++) {
-    await page.clock.runFor(100)
-    await page.waitForTimeout(50)
-  }
-  await opened.waitFor()
-}
-
-async function openAnew(page: Page): Promise<void> {
-  await page.reload()
-  await letItOpen(page)
-}
-
-/** The number read across the yard. */
-const farSays = (page: Page, text: string) => page.locator('.far').getByText(text, { exact: true }).waitFor()
-
-async function expectFinished(page: Page): Promise<void> {
-  await page.getByText('Lid off from', { exact: true }).waitFor()
-  const text = await mainText(page)
-  expect(text).toContain('12:49')
-  expect(text).toContain('00:49 next day')
-  expect(text).toContain('12:49 next day')
-  expect(text).toContain('assumed')
-  expect(text).toContain('At 10:49')
-  expect(text).toContain('The 32 min already run do not count; the full 60 min started again at 10:56.')
-  expect(text).not.toMatch(/\bsafe\b/i)
-}
+  at,
+  entriesOnServer,
+  expectFinished,
+  farSays,
+  harkLake,
+  letItOpen,
+  mainText,
+  openAnew,
+  settleRun,
+  tap,
+} from './hark-lake.ts'
+import { describeInBrowser, type House, launchChromium, launchKeptProfile, openPage, startHouse } from './harness.ts'
 
 describeInBrowser('a canner run', () => {
   let house: House
@@ -108,14 +38,6 @@ describeInBrowser('a canner run', () => {
     await house?.remove()
     for (const folder of folders) rmSync(folder, { recursive: true, force: true })
   })
-
-  async function entriesOnServer(): Promise<readonly StoredEntry[]> {
-    const { kitchens } = await (await fetch(`${house.url}api/kitchens`)).json()
-    const pages = kitchens.map(async ({ kitchenId }: { kitchenId: string }) =>
-      (await fetch(`${house.url}api/entries?kitchen=${kitchenId}`)).json(),
-    )
-    return (await Promise.all(pages)).flatMap(({ entries }) => entries)
-  }
 
   /** The same device, as often as it is switched on. */
   async function switchOn(folder: string, clock: string): Promise<Page> {
@@ -215,7 +137,7 @@ describeInBrowser('a canner run', () => {
     await fresh.clock.resume()
     await fresh.reload()
     await fresh.getByText('Written here and copied to the house server.').waitFor({ timeout: 60_000 })
-    const events = (await entriesOnServer()).filter(({ envelope }) => envelope.kind === 'run-event')
+    const events = (await entriesOnServer(house)).filter(({ envelope }) => envelope.kind === 'run-event')
     const typeOf = ({ body }: StoredEntry) =>
       (body?.value as unknown as { event: { type: string } } | undefined)?.event.type
     expect(events.map(typeOf)).toEqual([
@@ -336,80 +258,6 @@ describeInBrowser('a canner run', () => {
     await tap(page, 'This device is wrong: go by the steady count')
     await page.getByText('The finish moved 30 min later with it.').waitFor()
     await farSays(page, '11:30')
-    expect(faults).toEqual([])
-    await context.close()
-  })
-
-  test('two canners each keep their own sheet, and a departure travels with every jar of its load', async () => {
-    const { context, page, faults } = await openPage(browser)
-    await context.clock.install({ time: at('09:30') })
-    await harkLake(page, house.url)
-    await page.getByText('A canner', { exact: true }).click()
-    await page.getByLabel('Canner', { exact: true }).fill('porch canner')
-    await page.getByRole('radio', { name: 'Weight', exact: true }).check()
-    await page.getByRole('button', { name: 'Write the canner down' }).click()
-    await page.getByRole('rowheader', { name: 'porch canner' }).waitFor()
-    await page.getByRole('link', { name: 'Begin a canner run' }).click()
-    await page.getByRole('radio', { name: 'yard canner' }).check()
-    await page.getByRole('radio', { name: 'Yes: hot pack' }).check()
-    await page.getByRole('button', { name: 'I have read this' }).click()
-    await tap(page, 'I hold 12 psi: begin')
-    await page.clock.pauseAt(at('09:40'))
-    for (const name of ['All of this is so: loaded', 'Lid on, knobs fast, vent open', 'Steam is strong and steady']) {
-      await tap(page, name)
-    }
-    await page.clock.pauseAt(at('09:50'))
-    await tap(page, 'Vent closed or weight set')
-    await page.clock.pauseAt(at('10:00'))
-    await tap(page, 'Needle at 12 psi (83 kPa)')
-    await farSays(page, '11:00')
-
-    await page.clock.resume()
-    await goTo(page, '/canner', 'Canner')
-    await page.getByRole('link', { name: 'yard canner done at 11:00' }).waitFor()
-    await page.getByRole('link', { name: 'Begin a canner run' }).click()
-    await page.getByRole('radio', { name: 'porch canner' }).check()
-    await page.getByRole('radio', { name: 'Yes: hot pack' }).check()
-    // 2,150 ft: above 1,000 ft the 15 lb weight.
-    await tap(page, 'I use the 15 lb weight: begin')
-    await page.getByRole('heading', { level: 1, name: 'porch canner' }).waitFor()
-    await page.clock.pauseAt(at('10:05'))
-    for (const name of ['All of this is so: loaded', 'Lid on, knobs fast, vent open', 'Steam is strong and steady']) {
-      await tap(page, name)
-    }
-    await page.clock.pauseAt(at('10:12'))
-    await tap(page, 'Vent closed or weight set')
-    await tap(page, 'It is closed: write it down')
-    await page.clock.pauseAt(at('10:20'))
-    await tap(page, 'It jiggles or rocks')
-    await farSays(page, '11:20')
-    await page.getByRole('link', { name: 'yard canner done at 11:00' }).waitFor()
-    await page.clock.pauseAt(at('11:20'))
-    await tap(page, 'Heat off')
-    await page.clock.pauseAt(at('12:00'))
-    await tap(page, 'Pressure at zero')
-    await tap(page, 'Weight off, petcock open')
-    await page.clock.pauseAt(at('12:10'))
-    await tap(page, 'Lid off')
-    await tap(page, 'All jars out')
-    await farSays(page, '00:10')
-    await page.clock.pauseAt(new Date('2026-10-04T00:10:00-04:00'))
-    await tap(page, 'Write the seals down')
-    await page.getByText('Vented 7 min, held 15 lb weight (103 kPa) for 60 min.').waitFor()
-    await tap(page, 'Put up: write it down')
-    await page.getByText('Written down.').waitFor()
-    await page.clock.resume()
-    await page.getByText('Written here and copied to the house server.').waitFor({ timeout: 60_000 })
-    const putUp = (await entriesOnServer()).filter(({ envelope }) => envelope.kind === 'food-put-up')
-    expect(putUp.map(({ body }) => body?.value)).toMatchObject([
-      {
-        loadCode: 'HARK-261003-B1',
-        form: 'jar',
-        jarSize: 'pint',
-        count: 9,
-        departures: ['Vented 7 min; 10 min of steady steam is published. Air was left in.'],
-      },
-    ])
     expect(faults).toEqual([])
     await context.close()
   })
