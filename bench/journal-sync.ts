@@ -30,7 +30,8 @@ export const journalSync: BenchQuestion = {
       await exchange({ store: device, remote, kitchenId, state: NOTHING_EXCHANGED, onlyDeviceId: 'none of its own' })
       const ms = performance.now() - from
       const report = await device.verify()
-      if (!report.ok || report.checkedCount !== ENTRIES_COUNT) throw new Error('the device does not hold the whole book')
+      if (!report.ok || report.checkedCount !== ENTRIES_COUNT)
+        throw new Error('the device does not hold the whole book')
       await device.close()
       await server.close()
       const jsonFrom = performance.now()

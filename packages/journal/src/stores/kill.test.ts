@@ -106,6 +106,7 @@ describe.skipIf(!POSTGRES_HERE)('the PostgreSQL store', () => {
     for (let run = 1; run <= FAULT_RUNS; run += 1) {
       const store = await openPostgresStore(url)
       let down = false
+      const begun = Promise.withResolvers<void>()
       const writers = kitchens.map(async (kitchen) => {
         const head = await store.head(kitchen.kitchenId, deviceOf(kitchen))
         const author = kitchen.author({ deviceId: deviceOf(kitchen), head })
@@ -119,10 +120,13 @@ describe.skipIf(!POSTGRES_HERE)('the PostgreSQL store', () => {
           const { results } = await store.append([entry])
           expect(results[0]!.outcome).toBe('accepted')
           acknowledged.get(kitchen.kitchenId)!.push(entry.envelope.id)
+          begun.resolve()
         }
       })
       const ended = Promise.allSettled(writers)
-      await new Promise((resolve) => setTimeout(resolve, 30 + someMs()))
+      // Counted from the first acknowledgement, however busy the machine is.
+      await Promise.race([begun.promise, ended])
+      await new Promise((resolve) => setTimeout(resolve, someMs()))
       await cluster.kill()
       down = true
       for (const each of await ended)
