@@ -26,7 +26,7 @@ export function DayStrip({ day, title }: { readonly day: Day; readonly title: st
         aria-hidden="true"
         style={{
           height: top(day.finishMin),
-          gridTemplateColumns: `3.2rem 3.1rem repeat(${places.length}, minmax(6rem, 1fr))`,
+          gridTemplateColumns: `3.2rem 3.7rem repeat(${places.length}, minmax(6rem, 1fr))`,
         }}
       >
         <div className="day-hours">
