@@ -3,7 +3,7 @@ import { createRequire } from 'node:module'
 import { cruise, type ICruiseResult } from 'dependency-cruiser'
 
 /** Raise it as the project grows: a tool that reads nothing passes everything. */
-const MODULES_AT_LEAST = 60
+const MODULES_AT_LEAST = 700
 
 export interface ImportReport {
   readonly modulesCount: number

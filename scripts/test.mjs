@@ -28,7 +28,7 @@ const notRunCount = numPendingTests + numTodoTests
 let ok = vitest.status === 0 && numFailedTests === 0 && numPassedTests > 0
 
 if (notRunCount > 0) {
-  console.log(`NOT RUN: ${notRunCount} tests, install with: apt-get install chromium poppler-utils postgresql`)
+  console.log(`NOT RUN: ${notRunCount} tests, install with: apt-get install chromium poppler-utils postgresql strace`)
   if (requireAll) {
     console.error('REQUIRE_ALL=1: every test must run.')
     ok = false

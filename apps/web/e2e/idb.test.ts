@@ -4,6 +4,7 @@ import { createServer, type Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import type { StoredEntry } from '@crib/journal'
 import type { BrowserContext, Page } from 'playwright-core'
 import { build, type Rollup } from 'vite'
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest'
@@ -59,10 +60,19 @@ describeInBrowser('the store of the browser', () => {
     await page.evaluate(() => window.storeBench.open())
     return page
   }
-  const lines = (page: Page, kitchenId: string, count: number) =>
-    page.evaluate(([id, many]) => window.storeBench.lines(id, many), [kitchenId, count] as const)
-  const append = async (page: Page, entries: Awaited<ReturnType<typeof lines>>) =>
-    (await page.evaluate((given) => window.storeBench.append(given), entries)).results.map(({ outcome }) => outcome)
+  // As text between page and test: the type of a line is deeper than the driver's own types follow.
+  const lines = async (page: Page, kitchenId: string, count: number): Promise<readonly StoredEntry[]> => {
+    const text = await page.evaluate(async ([id, many]) => JSON.stringify(await window.storeBench.lines(id, many)), [
+      kitchenId,
+      count,
+    ] as const)
+    return JSON.parse(text)
+  }
+  const append = async (page: Page, entries: readonly StoredEntry[]): Promise<readonly string[]> =>
+    page.evaluate(
+      async (text) => (await window.storeBench.append(JSON.parse(text))).results.map(({ outcome }) => outcome),
+      JSON.stringify(entries),
+    )
   const readAll = (page: Page, kitchenId: string) => page.evaluate((id) => window.storeBench.readAll(id), kitchenId)
   const verify = (page: Page) => page.evaluate(() => window.storeBench.verify())
   const newId = (page: Page) => page.evaluate(() => window.storeBench.newId())

@@ -23,6 +23,7 @@ const OWN_ID: Partial<Record<Kind, string>> = {
   'standing-read': 'readingId',
   'batch-planned': 'batchId',
   'run-begun': 'runId',
+  'recall-noted': 'recallId',
   'plot-recorded': 'plotId',
   'planting-recorded': 'plantingId',
   'neighbour-corn-recorded': 'neighbourId',

@@ -48,7 +48,7 @@ interface Story {
 }
 
 /** Their origin is what a hidden lot hides. Of anything else only the id is told, which says nothing. */
-const ORIGINS = ['lot', 'seed']
+const ORIGINS = ['lot', 'seed', 'seed-lot']
 const KEEPER: Width = 0
 const ANYONE: Width = 3
 const UUID = /[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}/g

@@ -18,7 +18,7 @@ export function shareOf(facts: Facts, lotId: string): Share {
     const { visibility, conditions } = last.body as unknown as BodyOf<'visibility-set'>
     return { visibility, set: true, ...(conditions !== undefined && { conditions }) }
   }
-  const told = ['lot', 'seed', 'batch', 'run', 'alkali-lot', 'canner', 'pot', 'kitchen']
+  const told = ['lot', 'seed', 'seed-lot', 'batch', 'run', 'alkali-lot', 'canner', 'pot', 'kitchen']
   const first = told.map((type) => facts.ledger.byEntity[`${type}:${lotId}`]?.[0]).find((line) => line !== undefined)
   return { visibility: first?.visibility ?? 'keeper', set: false }
 }

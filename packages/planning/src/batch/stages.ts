@@ -122,7 +122,7 @@ const HOT_POT_HEAT_UP_MIN = 10
 
 /** What the hand is about to touch, by what goes into the pot. */
 const ALKALI_MOMENTS: Readonly<Record<HullingAlkali, readonly Moment[]>> = {
-  ash: ['ash', 'alkali'],
+  ash: ['alkali', 'ash'],
   'calcium-hydroxide': ['alkali'],
   'sodium-hydroxide': ['alkali', 'sodium-hydroxide'],
   'baking-soda': ['alkali'],
