@@ -221,10 +221,12 @@ export { SEED_CALCS } from './seed/calcs.ts'
 export {
   type GerminationInput,
   germinationInterval,
+  germinationOfTest,
   germinationRanges,
   replicateTolerance,
   type SproutCount,
 } from './seed/germination.ts'
+export { kernelsPerOzOfHundred } from './seed/kernels-per-oz.ts'
 export {
   type AlleleLossInput,
   alleleLoss,

@@ -1,14 +1,31 @@
-/** Seed: what is put by, season by season, before any of the corn is food. */
+/** Seed: what is put by, season by season, before any of the corn is food; and the seed lots with their tests. */
 import { seasonYearOf, seedLine } from '@crib/planning'
 import { useBook } from '../book/book.tsx'
 import { localDay } from '../local-day.ts'
-import { ButtonRow, Empty, NextAction, Passage, Reasons, Sheet, SideAction } from '../parts-of-the-sheet/index.ts'
+import {
+  ButtonRow,
+  Empty,
+  Fold,
+  MarginNote,
+  NextAction,
+  Passage,
+  Reasons,
+  Sheet,
+  SideAction,
+} from '../parts-of-the-sheet/index.ts'
 import { useWords } from '../words.tsx'
+import { SeedLotForm } from './seed/seed-lot-form.tsx'
+import { SeedLots } from './seed/seed-lots.tsx'
+import { TakenForm } from './seed/taken-form.tsx'
+import { SproutingTestForm } from './seed/test-form.tsx'
+import { useWhichLot } from './seed/which-lot.tsx'
 
 export default function SeedScreen() {
   const { facts } = useBook()
   const { say } = useWords()
-  const seasonYear = seasonYearOf(facts, localDay())
+  const today = localDay()
+  const seasonYear = seasonYearOf(facts, today)
+  const choice = useWhichLot()
   const seeds = Object.values(facts.seed)
   const years = [...new Set(seeds.map((seed) => seed.seasonYear))].sort((a, b) => b - a)
   const isAnswered = years.includes(seasonYear)
@@ -51,6 +68,22 @@ export default function SeedScreen() {
           </ButtonRow>
         </Passage>
       )}
+      <Passage title={say('seed:screen-lots')} margin={<MarginNote>{say('seed:screen-lots-margin')}</MarginNote>}>
+        {choice.lots.length === 0 ? <p>{say('seed:screen-no-lots')}</p> : <SeedLots today={today} />}
+        <Fold title={say('seed:screen-write')}>
+          <SeedLotForm today={today} />
+        </Fold>
+        {choice.lot && (
+          <>
+            <Fold title={say('seed:screen-test')}>
+              <SproutingTestForm choice={choice} today={today} />
+            </Fold>
+            <Fold title={say('seed:screen-taken')}>
+              <TakenForm choice={choice} today={today} />
+            </Fold>
+          </>
+        )}
+      </Passage>
     </Sheet>
   )
 }

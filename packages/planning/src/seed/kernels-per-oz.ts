@@ -1,0 +1,16 @@
+/** Kernels in an ounce, from a hundred of them on the scale. Leaves out how many the lot holds. */
+import { convert } from '@crib/science'
+
+const WEIGHED_COUNT = 100
+
+/**
+ * Kernels in an ounce where 100 kernels weigh so much. [kernels/oz]  Above 0 kg; throws RangeError otherwise.
+ *
+ * 100 kernels of 25.77 g: 110.
+ */
+export function kernelsPerOzOfHundred(hundredKernelsKg: number): number {
+  if (!(hundredKernelsKg > 0 && Number.isFinite(hundredKernelsKg))) {
+    throw new RangeError(`hundredKernelsKg is ${hundredKernelsKg}; a weight above 0 kg is needed`)
+  }
+  return WEIGHED_COUNT / convert(hundredKernelsKg, 'Kg', 'Oz')
+}
