@@ -6,7 +6,7 @@ import { formatQuantity } from '@crib/wording'
 import type { OpenBook } from './book.ts'
 import { showInstant } from './clock-times.ts'
 import { aligned, section } from './lines.ts'
-import { refusalSentence } from './refusals.ts'
+import { questionSentence } from './refusals.ts'
 import type { Terminal } from './terminal.ts'
 
 export function bookLines({ file, facts, words }: OpenBook, { zone, columns }: Terminal): string[] {
@@ -88,7 +88,7 @@ export function bookLines({ file, facts, words }: OpenBook, { zone, columns }: T
     ),
     ...section(
       words.say('terminal:book-questions'),
-      questions.map((question) => words.sentence(refusalSentence(question))),
+      questions.map((question) => words.sentence(questionSentence(question, zone))),
       columns,
     ),
     ...(unread.length === 0 ? [] : ['', words.say('terminal:book-unread', { count: unread.length })]),

@@ -11,6 +11,7 @@ import { Drawing } from '../drawings/drawing.tsx'
 import { SideAction } from '../parts-of-the-sheet/actions.tsx'
 import { FieldError } from '../parts-of-the-sheet/field-error.tsx'
 import { useWords } from '../words.tsx'
+import { askedSentence } from './asked-sentence.ts'
 
 export interface Record {
   readonly refusals: readonly Refusal[]
@@ -65,8 +66,10 @@ export function Asked({ record, onKept }: { readonly record: Record; readonly on
           {say('shell:kept')}
         </p>
       )}
-      {refusals.map(({ code, params }) => (
-        <FieldError key={`${code}${JSON.stringify(params)}`}>{sentence({ key: `errors:${code}`, params })}</FieldError>
+      {refusals.map((refusal) => (
+        <FieldError key={`${refusal.code}${JSON.stringify(refusal.params)}`}>
+          {sentence(askedSentence(refusal))}
+        </FieldError>
       ))}
       {sayItWasSo && (
         <SideAction

@@ -17,6 +17,7 @@ import {
   Sheet,
 } from '../parts-of-the-sheet/index.ts'
 import { usePreferences } from '../preferences.tsx'
+import { askedSentence } from '../records/asked-sentence.ts'
 import { weight } from '../records/corn-lots.tsx'
 import { useWords } from '../words.tsx'
 import { type BalanceOfYear, balanceOfYear, becameInYear, yearsOf } from '../year/balance-of-year.ts'
@@ -52,7 +53,7 @@ export default function HomeScreen() {
       </Passage>
       {facts.questions.length > 0 && (
         <Passage title={say('shell:questions-title')} margin={<MarginNote>{say('shell:questions-margin')}</MarginNote>}>
-          <Reasons sentences={facts.questions.map(({ code, params }) => ({ key: `errors:${code}`, params }))} />
+          <Reasons sentences={facts.questions.map(askedSentence)} />
         </Passage>
       )}
       <Passage
