@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { demoKitchen, type JournalStore } from '@crib/journal'
@@ -135,6 +135,37 @@ describe('paper over HTTP', () => {
     ).toBe('%PDF-')
     expect((await post('/api/paper', { title: 'no blocks' })).status).toBe(400)
     expect((await post('/api/paper', { ...document, madeAt: 'yesterday' })).status).toBe(400)
+  })
+})
+
+describe('the care of the book', () => {
+  const careOf = async (url: string) => (await fetch(`${url}api/care`)).json()
+  const when = async (is: () => Promise<boolean>) => {
+    for (let tried = 0; tried < 200 && !(await is()); tried += 1) await new Promise((next) => setTimeout(next, 10))
+  }
+
+  test('a server told to back up makes one at its start, and says when and where the book lies', async () => {
+    const bookFile = join(folder, 'kept.sqlite')
+    const into = join(folder, 'stick')
+    const told: string[] = []
+    const backup = { into, everyHours: 24, keepCount: 2, told: ({ kind }: { kind: string }) => void told.push(kind) }
+    const server = await startServer({ port: 0, bookFile, backup })
+    await when(async () => told.length > 0)
+    expect(told).toEqual(['made'])
+    const [name] = readdirSync(into)
+    expect(name).toMatch(/^backup-/)
+    const { where, bytes, backups } = await careOf(server.url)
+    expect(where).toBe(bookFile)
+    expect(bytes).toBeGreaterThan(0)
+    expect(backups.everyHours).toBe(24)
+    expect(backups.lastMadeAt.slice(0, 10)).toBe(name!.slice(7, 17))
+    await server.close()
+  })
+
+  test('a server told nothing makes none, and says so', async () => {
+    const server = await startServer({ port: 0, bookFile: join(folder, 'alone.sqlite') })
+    expect((await careOf(server.url)).backups).toBeNull()
+    await server.close()
   })
 })
 

@@ -8,6 +8,7 @@ import { compress } from 'hono/compress'
 import { HTTPException } from 'hono/http-exception'
 import { secureHeaders } from 'hono/secure-headers'
 import { calcRoutes } from './calc-routes.ts'
+import { type CareParts, careRoutes } from './care-routes.ts'
 import { journalRoutes } from './journal-routes.ts'
 import { onlyOurHost } from './only-our-host.ts'
 import { paperRoutes } from './paper-routes.ts'
@@ -20,6 +21,8 @@ export interface AppParts {
   readonly store: JournalStore
   /** Who belongs where, and whether anybody signs in; absent in tests that need nobody. */
   readonly people?: People
+  /** How the book is kept; absent in tests that need none. */
+  readonly care?: CareParts
   /** Folder of the built screens; absent in tests that need none. */
   readonly webDist?: string
   /** Host names this server answers to; a foreign name in the Host header is refused (DNS rebinding). Empty: any. */
@@ -28,7 +31,7 @@ export interface AppParts {
 
 const BODY_LIMIT_BYTES = 8 * 1024 * 1024
 
-export function createApp({ store, people, webDist, hostNames }: AppParts): Hono<GateEnv> {
+export function createApp({ store, people, care, webDist, hostNames }: AppParts): Hono<GateEnv> {
   const words = createWords()
   const app = new Hono<GateEnv>()
 
@@ -55,6 +58,7 @@ export function createApp({ store, people, webDist, hostNames }: AppParts): Hono
   app.route('/api/calculations', calcRoutes())
   app.route('/api', journalRoutes(store, people))
   if (people) app.route('/api/people', peopleRoutes(people))
+  if (care) app.route('/api/care', careRoutes(care))
   app.route('/api/paper', paperRoutes())
   app.all('/api/*', (c) => c.json({ error: words.say('common:no-such-address', { path: c.req.path }) }, 404))
   if (webDist) app.route('/', webRoutes(webDist))

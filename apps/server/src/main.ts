@@ -2,10 +2,11 @@
 import { existsSync, mkdirSync } from 'node:fs'
 import { enableCompileCache } from 'node:module'
 import { homedir } from 'node:os'
-import { dirname, join } from 'node:path'
+import { dirname, join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import { createWords } from '@crib/wording'
+import type { BackupTold } from './backups.ts'
 
 // The next start finds its modules stripped and compiled.
 enableCompileCache()
@@ -27,6 +28,10 @@ const { values } = parseArgs({
     hosted: { type: 'boolean', default: false },
     // One more link that makes whoever opens it a keeper.
     invite: { type: 'boolean', default: false },
+    // A folder or stick the server copies the book to, by itself.
+    'backup-to': { type: 'string' },
+    'backup-every': { type: 'string', default: '24' },
+    'backup-keep': { type: 'string', default: '14' },
     book: { type: 'string', default: process.env.KETTLE_BOOK ?? join(homedir(), '.kettle-and-crib', 'book.sqlite') },
   },
 })
@@ -36,6 +41,10 @@ if (!Number.isInteger(port) || port < 0 || port > 65_535) {
   console.error(words.say('terminal:bad-port', { given: values.port }))
   process.exit(2)
 }
+
+const everyHours = countOf(values['backup-every'])
+const keepCount = countOf(values['backup-keep'])
+const backupInto = values['backup-to'] === undefined ? null : resolve(values['backup-to'])
 
 const isFile = !/^postgres(ql)?:\/\//.test(values.book)
 if (isFile) mkdirSync(dirname(values.book), { recursive: true })
@@ -48,6 +57,7 @@ const server = await startServer({
   bookFile: values.book,
   webDist,
   hosted: values.hosted,
+  ...(backupInto !== null && { backup: { into: backupInto, everyHours, keepCount, told: tellBackup } }),
 })
 
 console.log(words.say('terminal:open-at', { url: server.url }))
@@ -56,6 +66,10 @@ console.log(
     file: isFile ? values.book : withoutPassword(values.book),
   }),
 )
+if (backupInto !== null) {
+  const plan = { folder: backupInto, hours: everyHours, keep: keepCount }
+  console.log(words.say('terminal:backups-planned', plan))
+}
 console.log(words.say('terminal:demo-offer', { url: `${server.url}?look=demo` }))
 if (server.reach !== 'home') {
   console.log(words.say('shell:people-open-to-network', { host: values.host }))
@@ -69,6 +83,24 @@ if (server.reach !== 'home') {
 
 for (const signal of ['SIGINT', 'SIGTERM'] as const) {
   process.once(signal, () => void server.close().then(() => process.exit(0)))
+}
+
+/** A whole number from 1 up; the program ends on anything else. */
+function countOf(given: string): number {
+  const count = Number(given)
+  if (Number.isInteger(count) && count >= 1) return count
+  console.error(words.say('terminal:bad-count', { given }))
+  process.exit(2)
+}
+
+function tellBackup(outcome: BackupTold): void {
+  if (outcome.kind === 'failed') {
+    console.error(words.say('terminal:backup-failed', { folder: outcome.into, detail: outcome.detail }))
+    return
+  }
+  const { folder, kitchens } = outcome.made
+  const count = kitchens.reduce((sum, { entryCount }) => sum + entryCount, 0)
+  console.log(words.say('terminal:backup-made', { count, folder }))
 }
 
 /** An address of PostgreSQL as it may be shown. */

@@ -5,6 +5,7 @@ import { openSecretTables, secretsBeside } from '@crib/journal/secrets'
 import { openSqliteStore } from '@crib/journal/sqlite'
 import { serve } from '@hono/node-server'
 import { createApp } from './app.ts'
+import { type BackupPlan, type BackupTold, createBackups } from './backups.ts'
 import { createPeople, type Reach } from './people/people.ts'
 
 export interface ServerOptions {
@@ -16,6 +17,8 @@ export interface ServerOptions {
   readonly webDist?: string
   /** Behind a proxy that ends TLS: everybody signs in, whatever the address. */
   readonly hosted?: boolean
+  /** Backups the server makes by itself; none when left out. */
+  readonly backup?: Omit<BackupPlan, 'attachments'> & { readonly told: (outcome: BackupTold) => void }
 }
 
 export interface RunningServer {
@@ -35,14 +38,21 @@ const PORTS_TRIED = 20
 
 /** Opens the book and answers on the first free port from `port` on. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
-  const { port, host = LOOPBACK, bookFile, webDist, hosted = false } = options
+  const { port, host = LOOPBACK, bookFile, webDist, hosted = false, backup } = options
   const freePort = await firstFreePort(port, host)
   const [store, tables] = await Promise.all([openBookStore(bookFile), openSecretTables(secretsBeside(bookFile))])
   const reach: Reach = hosted ? 'hosted' : host === LOOPBACK ? 'home' : 'network'
   const people = createPeople({ reach, store, tables })
+  const attachments = isAddress(bookFile) ? undefined : `${bookFile}.attachments`
+  const backups = backup && createBackups({ store, ...backup, ...(attachments && { attachments }) })
   const app = createApp({
     store,
     people,
+    care: {
+      store,
+      reach,
+      backups: backups ? { everyHours: backup.everyHours, lastMadeAtMs: backups.lastMadeAtMs } : null,
+    },
     ...(webDist && { webDist }),
     hostNames: reach === 'home' ? LOOPBACK_NAMES : [],
   })
@@ -51,6 +61,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       const url = `http://${nameOf(host)}:${address.port}/`
       if (reach === 'home') people.address = `http://${nameOf('0.0.0.0')}:${address.port}/`
       else if (reach === 'network') people.address = url
+      void backups?.look()
       resolve({
         url,
         reach,
@@ -62,6 +73,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
         },
         close: async () => {
           await new Promise((closed) => server.close(closed))
+          await backups?.stop()
           await store.close()
           await tables.close()
         },
@@ -73,9 +85,11 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
 /** How long the first invitation is good. [h] */
 const KEEPER_HOURS = 24
 
+const isAddress = (where: string): boolean => /^postgres(ql)?:\/\//.test(where)
+
 async function openBookStore(where: string): Promise<ServerStore> {
   // A book in a file starts without the PostgreSQL driver.
-  if (!/^postgres(ql)?:\/\//.test(where)) return openSqliteStore(where)
+  if (!isAddress(where)) return openSqliteStore(where)
   const { openStore } = await import('@crib/journal/open')
   return openStore(where)
 }

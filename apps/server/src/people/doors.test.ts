@@ -34,6 +34,7 @@ test('the list holds every route of the API, and nothing else', () => {
 /** Typed from docs/people.md: who passes the doors that ask for more than a session. */
 const PASSES: Record<string, readonly Standing[]> = {
   'GET /api/entries': STANDINGS,
+  'GET /api/care': ['keeper'],
   'GET /api/people/members': ['keeper', 'minder', 'helper'],
   'GET /api/people/invitations': ['keeper'],
   'POST /api/people/invitations': ['keeper'],
@@ -96,6 +97,20 @@ describe.each(DOORS.filter(({ method }) => method === 'POST').map((door) => [doo
     })
   },
 )
+
+test('the keeper is told of room and backups, not where on the machine the book lies', async () => {
+  const { body } = await house.ask('GET', `/api/care?kitchen=${house.kitchenId}`, { cookie: cookies.keeper })
+  expect(body).toMatchObject({ where: null, backups: { everyHours: 24, lastMadeAt: '2026-11-14T09:00:00.000Z' } })
+  expect(body.bytes).toBeGreaterThan(0)
+})
+
+test('a server that several households share tells none of them how much the others wrote', async () => {
+  const shared = await openTestHouse({ reach: 'hosted' })
+  const { cookie } = await shared.joined('keeper', 'Ash')
+  const { body } = await shared.ask('GET', `/api/care?kitchen=${shared.kitchenId}`, { cookie })
+  expect(body).toMatchObject({ where: null, bytes: null, backups: { everyHours: 24 } })
+  await shared.remove()
+})
 
 describe('what is read', () => {
   const readable: Record<Standing, readonly string[]> = {

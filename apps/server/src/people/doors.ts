@@ -31,6 +31,7 @@ export const DOORS: readonly Door[] = [
   { method: 'GET', path: '/api/kitchens', to: 'signed-in', act: 'read' },
   { method: 'GET', path: '/api/entries', to: 'kitchen', act: 'read' },
   { method: 'POST', path: '/api/entries', to: 'each-line' },
+  { method: 'GET', path: '/api/care', to: 'kitchen', act: 'care' },
 
   { method: 'POST', path: '/api/people/sign-out', to: 'signed-in' },
   { method: 'GET', path: '/api/people/sessions', to: 'signed-in' },

@@ -38,7 +38,8 @@ export async function openTestHouse({ reach = 'network', where, ...known }: Test
   const tables = await openSecretTables(secretsBeside(place))
   const clock = { nowMs: Date.parse('2026-11-14T10:00:00.000Z'), now: () => clock.nowMs }
   const people = createPeople({ reach, store, tables, now: clock.now })
-  const app = createApp({ store, people, hostNames: [] })
+  const backups = { everyHours: 24, lastMadeAtMs: async () => clock.nowMs - 3_600_000 }
+  const app = createApp({ store, people, care: { store, reach, backups }, hostNames: [] })
   const random = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
   const newId = () => createId(clock, random)
   const kitchenId = known.kitchenId ?? newId()

@@ -48,7 +48,7 @@ test('[J90] a second opening, and a role for somebody who never joined, give not
 describe('the table of who may do what', () => {
   // docs/people.md, typed from it.
   const TABLE = {
-    keeper: 'reckon print read see-people work amend-own house amend share people',
+    keeper: 'reckon print read see-people work amend-own house amend share people care',
     minder: 'reckon print read see-people work amend-own house amend',
     helper: 'reckon print read see-people work amend-own',
     reader: 'reckon print read',

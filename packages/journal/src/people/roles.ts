@@ -11,6 +11,7 @@ export type Standing = Role | 'outsider'
  * reckon: run a calculation. print: set a sheet as PDF. read: what `mayRead` lets through. work: what is done with corn
  * and food. house: the kitchen's habits, pots, canners, gauges. amend: correct or withdraw any line. amend-own: one's
  * own lines. share: who may see a lot. see-people: who belongs to the kitchen. people: invite, change a role, let go.
+ * care: how the book is kept, its room and its backups.
  */
 export const ACTS = [
   'reckon',
@@ -23,6 +24,7 @@ export const ACTS = [
   'amend',
   'share',
   'people',
+  'care',
 ] as const
 export type Act = (typeof ACTS)[number]
 
