@@ -14,8 +14,10 @@ import {
   SideAction,
 } from '../parts-of-the-sheet/index.ts'
 import { useWords } from '../words.tsx'
+import { Reserve } from './seed/reserve.tsx'
 import { SeedLotForm } from './seed/seed-lot-form.tsx'
 import { SeedLots } from './seed/seed-lots.tsx'
+import { StoreWhatIf } from './seed/store-what-if.tsx'
 import { TakenForm } from './seed/taken-form.tsx'
 import { SproutingTestForm } from './seed/test-form.tsx'
 import { useWhichLot } from './seed/which-lot.tsx'
@@ -34,7 +36,7 @@ export default function SeedScreen() {
       {!isAnswered && (
         <Passage>
           <Empty drawing="ear" action={<NextAction href="/plan">{say('shell:next-seed')}</NextAction>}>
-            <p>{years.length === 0 ? say('shell:seed-empty') : say('seed:ask')}</p>
+            <p>{years.length === 0 && choice.lot === null ? say('shell:seed-empty') : say('seed:ask')}</p>
           </Empty>
         </Passage>
       )}
@@ -80,6 +82,12 @@ export default function SeedScreen() {
             </Fold>
             <Fold title={say('seed:screen-taken')}>
               <TakenForm choice={choice} today={today} />
+            </Fold>
+            <Fold title={say('seed:screen-reserve')}>
+              <Reserve choice={choice} />
+            </Fold>
+            <Fold title={say('seed:screen-what-if')}>
+              <StoreWhatIf choice={choice} />
             </Fold>
           </>
         )}

@@ -6,13 +6,21 @@ import { useBook } from '../../book/book.tsx'
 import { Reasons } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { dayText } from '../pantry/day-text.ts'
+import { lotName } from './which-lot.tsx'
 
 export function SeedLots({ today }: { readonly today: string }) {
   const { facts } = useBook()
-  return Object.values(facts.seedLots).map((lot) => <SeedLotRow key={lot.seedLotId} lot={lot} today={today} />)
+  const lots = Object.values(facts.seedLots)
+  return lots.map((lot) => <SeedLotRow key={lot.seedLotId} lot={lot} name={lotName(lots, lot)} today={today} />)
 }
 
-function SeedLotRow({ lot, today }: { readonly lot: SeedLotFact; readonly today: string }) {
+interface RowProps {
+  readonly lot: SeedLotFact
+  readonly name: string
+  readonly today: string
+}
+
+function SeedLotRow({ lot, name, today }: RowProps) {
   const { say } = useWords()
   const view = seedLotView(lot, today)
   const test = lot.tests.at(-1)
@@ -34,11 +42,11 @@ function SeedLotRow({ lot, today }: { readonly lot: SeedLotFact; readonly today:
   }
   return (
     <div>
-      <h3>{lot.name}</h3>
+      <h3>{name}</h3>
       <dl className="facts">
-        {facts.map(([name, text]) => (
-          <div key={name} style={{ display: 'contents' }}>
-            <dt>{name}</dt>
+        {facts.map(([what, text]) => (
+          <div key={what} style={{ display: 'contents' }}>
+            <dt>{what}</dt>
             <dd>{text}</dd>
           </div>
         ))}

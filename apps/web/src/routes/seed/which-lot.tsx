@@ -1,5 +1,6 @@
 /**
  * useWhichLot: the seed lot a form is about; the one written down last, until another is tapped.
+ * lotName: its name on this sheet.
  * WhichLot: the choice, hung as tags; nothing where there is only one lot. Props: from useWhichLot.
  */
 import type { SeedLotFact } from '@crib/journal'
@@ -23,13 +24,19 @@ export function useWhichLot(): LotChoice {
   return { lots, lot, choose }
 }
 
+/** Two lots of one name are told apart by a number, in the order they were written down. */
+export function lotName(lots: readonly SeedLotFact[], lot: SeedLotFact): string {
+  const alike = lots.filter(({ name }) => name === lot.name)
+  return alike.length < 2 ? lot.name : `${lot.name} (${alike.indexOf(lot) + 1})`
+}
+
 export function WhichLot({ lots, lot, choose }: LotChoice) {
   const { say } = useWords()
   if (lots.length < 2) return null
   return (
     <ChoiceTags
       legend={say('seed:screen-which')}
-      options={lots.map(({ seedLotId, name }) => ({ value: seedLotId, label: name }))}
+      options={lots.map((each) => ({ value: each.seedLotId, label: lotName(lots, each) }))}
       value={lot?.seedLotId ?? null}
       onValue={choose}
     />
