@@ -1,6 +1,6 @@
 /**
  * Every scenario case through the web door: the workbench page opened by a link with the case's inputs, in real Chromium.
- * What the page says is read as a person reads it; the result behind it must be the package's own, to the last digit.
+ * What the page says is read as a person reads it; the result behind it must be the package's own, to the last digit shown.
  */
 import { type Reckoning, reckonById } from '@crib/catalogue'
 import { createWords } from '@crib/wording'
@@ -13,6 +13,16 @@ import { describeInBrowser, type House, launchChromium, openOwnBook, openPage, s
 
 const cases = readCases()
 const words = createWords()
+
+/**
+ * Chromium and Node carry different releases of one engine, whose exp, log and pow may differ in the last bit
+ * (ECMA-262 leaves it to the engine); sums of them were seen 8e-16 apart. What is shown and said must be the same letter
+ * for letter, and is: only unrounded numbers are cut to twelve digits before they are compared.
+ */
+const toTwelveDigits = (result: unknown): unknown =>
+  JSON.parse(JSON.stringify(result), (key, value) =>
+    typeof value === 'number' && key !== 'shown' ? Number(value.toPrecision(12)) : value,
+  )
 
 // biome-ignore lint/performance/useDomNodeTextContent: the words a person sees are wanted, not the document's text
 const visibleText = (place: Locator) => place.innerText()
@@ -57,7 +67,7 @@ describeInBrowser('the web door', () => {
       const answer = await ask(one.calc, toHash(one.input))
       expect(faultsOf(answer, one.expect)).toEqual([])
       const byPackage = JSON.parse(JSON.stringify(reckonById(one.calc, one.input, words)))
-      expect(answer.reckoning).toStrictEqual(byPackage)
+      expect(toTwelveDigits(answer.reckoning)).toStrictEqual(toTwelveDigits(byPackage))
       expect(faults).toEqual([])
     })
   }
