@@ -146,6 +146,9 @@ describe('the care of the book', () => {
 
   test('a server told to back up makes one at its start, and says when and where the book lies', async () => {
     const bookFile = join(folder, 'kept.sqlite')
+    const kept = await openSqliteStore(bookFile)
+    await kept.append(demo().entries)
+    await kept.close()
     const into = join(folder, 'stick')
     const told: string[] = []
     const backup = { into, everyHours: 24, keepCount: 2, told: ({ kind }: { kind: string }) => void told.push(kind) }

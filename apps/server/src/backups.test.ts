@@ -37,7 +37,7 @@ afterEach(async () => {
 })
 
 const stick = () => join(folder, 'stick')
-const backups = (plan: Partial<BackupPlan> = {}) =>
+const backups = (plan: Partial<BackupPlan & { readonly store: JournalStore }> = {}) =>
   createBackups({
     ...{ store, into: stick(), everyHours: 24, keepCount: 14, ...plan },
     told: (outcome) => told.push(outcome),
@@ -76,6 +76,19 @@ test('it looks at the clock each hour, makes one when the day is over, and keeps
   }
   expect(told.map(({ kind }) => kind)).toEqual(['made', 'made', 'made', 'made'])
   expect(readdirSync(stick())).toEqual(['backup-2026-11-05T18-00-00Z', 'backup-2026-11-06T18-00-00Z'])
+})
+
+test('a book where nothing is written yet is left alone until something is', async () => {
+  const empty = await openSqliteStore(':memory:')
+  const running = backups({ store: empty })
+  await running.look()
+  expect(told).toEqual([])
+  await empty.append((await store.read({ kitchenId })).entries)
+  clock.nowMs += planned[0]!.ms
+  await running.look()
+  expect(told.map(({ kind }) => kind)).toEqual(['made'])
+  expect(planned[0]!.ms).toBe(HOUR_MS)
+  await empty.close()
 })
 
 test('what is due in twenty minutes is looked at in twenty minutes', async () => {

@@ -54,6 +54,8 @@ export function createBackups(setup: BackupsSetup): Backups {
     try {
       const { due, nextAtMs } = backupDue({ everyHours, lastMadeAtMs: await lastMadeAtMs(), nowMs: now() })
       if (!due) return Math.min(nextAtMs - now(), LOOK_AT_LEAST_MS)
+      // An empty one would count as the newest and keep the first line uncopied for a day.
+      if ((await store.kitchens()).length === 0) return LOOK_AT_LEAST_MS
       const made = await backupTo({ store, into, nowMs: now(), keepCount, ...(attachments && { attachments }) })
       told({ kind: 'made', made })
     } catch (cause) {
