@@ -1,4 +1,5 @@
 /** The one place where outcomes and errors become exit codes, for people's eyes and for scripts. */
+import { ExchangeBroken } from '@crib/journal/http'
 import { StoreTrouble } from '@crib/journal/trouble'
 import { type Sentence, ValidRangeError } from '@crib/science'
 import type { MessageKey, SayParams, Words } from '@crib/wording'
@@ -48,6 +49,7 @@ export function failureOf(error: unknown, words: Words): Failure {
 
 function troubleText(error: unknown, words: Words): string {
   if (error instanceof StoreTrouble) return words.say(`errors:store-${error.code}`, { where: error.where })
+  if (error instanceof ExchangeBroken) return words.say('terminal:exchange-broken', { detail: error.message })
   const { code, path, message } = error as { code?: string; path?: string; message?: string }
   if (code === 'ENOENT') return words.say('terminal:no-such-file', { file: path ?? '' })
   if (code === 'EACCES' || code === 'EPERM') return words.say('terminal:file-not-ours', { file: path ?? '' })

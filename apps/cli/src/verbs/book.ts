@@ -9,6 +9,7 @@ import { showInstant } from '../clock-times.ts'
 import { badInput, EXIT } from '../exit-codes.ts'
 import { type AddVerb, type Door, printJson, verb, withBook } from '../verb.ts'
 import { addBookCare } from './book-care.ts'
+import { addExchange } from './book-exchange.ts'
 
 const IMPORT_AT_ONCE = 500
 /** Above the longest entry a store keeps. */
@@ -22,6 +23,7 @@ export const addBook: AddVerb = (program, door) => {
   addExport(book, door)
   addImport(book, door)
   addBookCare(book, door)
+  addExchange(book, door)
 }
 
 function addShow(parent: Command, door: Door): void {
