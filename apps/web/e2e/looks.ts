@@ -6,7 +6,15 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { toHash } from '../src/routes/workbench/link.ts'
 import { type House, openDemoKitchen, openOwnBook, openPage } from './harness.ts'
 import { PAGES } from './pages.ts'
-import { duringABatch, joinBook, runningCanner, stockedPantry, type ToldBook, untestedDial } from './told-books.ts'
+import {
+  duringABatch,
+  joinBook,
+  runningCanner,
+  seedInTins,
+  stockedPantry,
+  type ToldBook,
+  untestedDial,
+} from './told-books.ts'
 
 export interface Look {
   readonly state: State
@@ -25,6 +33,7 @@ export const STATES = [
   'during a batch',
   'running canner',
   'stocked pantry',
+  'seed in tins',
   'refused',
   'bad input',
   'offline',
@@ -68,6 +77,10 @@ export const LOOKS: readonly Look[] = [
   { state: 'stocked pantry', path: '/paper/labels', heading: 'Labels', words: 'K-1' },
   { state: 'stocked pantry', path: '/paper/labels?load=YC-1', heading: 'Labels', words: 'the ford' },
   { state: 'stocked pantry', path: '/canner/run/:runId', heading: 'yard canner', words: 'cellar' },
+  { state: 'seed in tins', path: '/seed', heading: 'Seed', words: '46 of 50: 92 %, between 81 and 98 %' },
+  { state: 'seed in tins', path: '/paper/seed-envelope/:seedLotId', heading: 'Seed envelope' },
+  { state: 'seed in tins', path: '/paper/sprouting-test/:seedLotId', heading: 'Sheet for a sprouting test' },
+  { state: 'seed in tins', path: '/paper/reserve-tags/:seedLotId', heading: 'Tags for the tins' },
   {
     state: 'refused',
     path: `/workbench/pressure-band${toHash({ gauge: 'dial', elevationFt: '8005 ft' })}`,
@@ -112,9 +125,9 @@ interface Opened {
   close(): Promise<void>
 }
 
-/** The address itself may name what a told book holds: `:batchId`, `:runId`, `:cannerId`. */
+/** The address itself may name what a told book holds: `:batchId`, `:runId`, `:cannerId`, `:seedLotId`. */
 function addressIn(path: string, book: ToldBook | null): string {
-  return path.replace(/:(batchId|runId|cannerId)/g, (_, name: keyof ToldBook) => book?.[name] ?? '')
+  return path.replace(/:(batchId|runId|cannerId|seedLotId)/g, (_, name: keyof ToldBook) => book?.[name] ?? '')
 }
 
 /** A browser in the state asked for, in which each of that state's looks can be shown. */
@@ -145,6 +158,10 @@ export async function openState(browser: Browser, house: House, state: State): P
       break
     case 'stocked pantry':
       book = await stockedPantry(house)
+      await joinBook(page, house, book)
+      break
+    case 'seed in tins':
+      book = await seedInTins(house)
       await joinBook(page, house, book)
       break
     case 'offline':

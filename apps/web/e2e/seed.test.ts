@@ -138,6 +138,21 @@ describeInBrowser('the Seed sheet', () => {
     await page.getByText('Dry the seed first').waitFor()
     await count(page, 'How dry, in % moisture').fill('12')
 
+    await fold(page, 'Papers for the tins')
+    for (const [paper, words] of [
+      ['Seed envelope', '92 %, between 81 and 98 %'],
+      ['Sheet for a sprouting test', 'Rolls of 25 kernels'],
+      ['Tags for the tins', 'tin, kept: the loft.'],
+    ] as const) {
+      await page.getByRole('link', { name: paper }).click()
+      await page.getByRole('heading', { level: 1, name: paper }).waitFor()
+      await page.getByText(words).first().waitFor()
+      await page.goBack()
+      await page.getByRole('heading', { level: 1, name: 'Seed', exact: true }).waitFor()
+      await fold(page, 'Papers for the tins')
+      await page.locator('details', { hasText: 'Papers for the tins' }).getByLabel('Heron Foot flint (1)').check()
+    }
+
     const wrong: string[] = []
     await page.evaluate('document.querySelectorAll("main details.fold").forEach((fold) => { fold.open = true })')
     for (const theme of THEMES) {

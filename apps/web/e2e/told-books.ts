@@ -17,6 +17,7 @@ export interface ToldBook {
   readonly batchId: string
   readonly runId: string
   readonly cannerId: string
+  readonly seedLotId: string
 }
 
 interface Teller {
@@ -28,7 +29,10 @@ interface Teller {
 
 async function tellBook(house: House, demo: boolean, story: (teller: Teller) => void): Promise<ToldBook> {
   const newId = () => createId(CLOCK, RANDOM)
-  const book = { kitchenId: newId(), batchId: newId(), runId: newId(), cannerId: newId() }
+  const book = {
+    ...{ kitchenId: newId(), batchId: newId(), runId: newId() },
+    ...{ cannerId: newId(), seedLotId: newId() },
+  }
   const author = createAuthor({
     ...{ kitchenId: book.kitchenId, deviceId: newId(), personId: newId(), head: null },
     ...{ clock: CLOCK, random: RANDOM, zone: 'America/Toronto' },
@@ -191,6 +195,26 @@ export function stockedPantry(house: House): Promise<ToldBook> {
     tell('food-put-up', { ...load, lotId: fridge, form: 'fridge', count: 1 }, 290)
     tell('food-put-up', { lotId: freezer, batchId, loadCode: 'K-1', form: 'freezer', count: 4, massKg: 2 }, 280)
     tell('lot-used', { lotId: jars, count: 1, how: 'eaten' }, 20)
+  })
+}
+
+/** S1's seed in two tins, tested 46 of 50 and some of it given: 60 parent ears, 110 kernels in an ounce. */
+export function seedInTins(house: House): Promise<ToldBook> {
+  return tellBook(house, false, (teller) => {
+    ostreyPoint(teller)
+    const { book, tell } = teller
+    const { seedLotId } = book
+    const day = (daysAgo: number) => new Date(Date.now() - daysAgo * 86_400_000).toISOString().slice(0, 10)
+    tell('seed-lot-recorded', {
+      ...{ seedLotId, name: 'Heron Foot flint', seasonYear: new Date().getFullYear(), putByOn: day(40) },
+      ...{ source: 'own', parentEarsCount: 60, kernelsCount: 1150, kernelsPerOz: 110 },
+      containers: [
+        { container: 'tin', place: 'the loft' },
+        { container: 'glass jar', place: 'the cellar' },
+      ],
+    })
+    tell('germination-tested', { seedLotId, testedOn: day(5), sproutedCount: 46, ofCount: 50 })
+    tell('seed-given', { seedLotId, givenOn: day(4), kernelsCount: 20, toWhom: 'a niece' })
   })
 }
 

@@ -3,6 +3,7 @@ import { Route, Switch } from 'wouter'
 import { NotHere } from '../shell/not-here.tsx'
 import { BatchSheetPage, BlankLogPage, CannerCardPage, LabelsPage, RunLogPage, WallBoardPage } from './paper/pages.tsx'
 import { PaperList } from './paper/paper-list.tsx'
+import { ReserveTagsPage, SeedEnvelopePage, SproutingTestPage } from './paper/seed-pages.tsx'
 
 export default function PaperScreen() {
   return (
@@ -14,6 +15,9 @@ export default function PaperScreen() {
       <Route path="/process-log/:runId">{({ runId }) => <RunLogPage runId={runId} />}</Route>
       <Route path="/labels" component={LabelsPage} />
       <Route path="/wall-board/:batchId">{({ batchId }) => <WallBoardPage batchId={batchId} />}</Route>
+      <Route path="/seed-envelope/:seedLotId">{({ seedLotId }) => <SeedEnvelopePage seedLotId={seedLotId} />}</Route>
+      <Route path="/sprouting-test/:seedLotId">{({ seedLotId }) => <SproutingTestPage seedLotId={seedLotId} />}</Route>
+      <Route path="/reserve-tags/:seedLotId">{({ seedLotId }) => <ReserveTagsPage seedLotId={seedLotId} />}</Route>
       <Route component={NotHere} />
     </Switch>
   )

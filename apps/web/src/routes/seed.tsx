@@ -14,6 +14,7 @@ import {
   SideAction,
 } from '../parts-of-the-sheet/index.ts'
 import { useWords } from '../words.tsx'
+import { LotPapers } from './seed/lot-papers.tsx'
 import { Reserve } from './seed/reserve.tsx'
 import { SeedLotForm } from './seed/seed-lot-form.tsx'
 import { SeedLots } from './seed/seed-lots.tsx'
@@ -88,6 +89,9 @@ export default function SeedScreen() {
             </Fold>
             <Fold title={say('seed:screen-what-if')}>
               <StoreWhatIf choice={choice} />
+            </Fold>
+            <Fold title={say('seed:screen-print')}>
+              <LotPapers choice={choice} />
             </Fold>
           </>
         )}

@@ -15,7 +15,7 @@ import { lastBatch } from './paper-list.tsx'
 import { PrintView } from './print-view.tsx'
 import { useDesk } from './use-desk.ts'
 
-function Page({
+export function Page({
   title,
   lead,
   made,

@@ -1,0 +1,59 @@
+/** The pages of a seed lot's papers. Props of each: seedLotId. */
+import { useMemo, useState } from 'react'
+import { ChoiceTags } from '../../parts-of-the-sheet/index.ts'
+import { NotHere } from '../../shell/not-here.tsx'
+import { useWords } from '../../words.tsx'
+import { Page } from './pages.tsx'
+import { PaperChoice } from './paper-choice.tsx'
+import { germinationSheetDocument, reserveTagsDocument, seedEnvelopeDocument } from './seed-papers.ts'
+import { useDesk } from './use-desk.ts'
+
+interface OfLot {
+  readonly seedLotId: string
+}
+
+export function SeedEnvelopePage({ seedLotId }: OfLot) {
+  const { say } = useWords()
+  const { desk, setPaper } = useDesk()
+  const lot = desk.facts.seedLots[seedLotId]
+  const made = useMemo(() => (lot ? seedEnvelopeDocument(desk, lot) : null), [desk, lot])
+  if (!lot) return <NotHere />
+  return (
+    <Page title={say('seed:screen-print-envelope')} lead={lot.name} made={made} missing="">
+      <PaperChoice paper={desk.paper} onPaper={setPaper} />
+    </Page>
+  )
+}
+
+export function SproutingTestPage({ seedLotId }: OfLot) {
+  const { say } = useWords()
+  const { desk, setPaper } = useDesk()
+  const [rolls, setRolls] = useState<'2' | '4'>('2')
+  const lot = desk.facts.seedLots[seedLotId]
+  const made = useMemo(() => (lot ? germinationSheetDocument(desk, lot, Number(rolls)) : null), [desk, lot, rolls])
+  if (!lot) return <NotHere />
+  return (
+    <Page title={say('seed:screen-print-test')} lead={lot.name} made={made} missing="">
+      <ChoiceTags
+        legend={say('seed:screen-print-rolls')}
+        options={(['2', '4'] as const).map((value) => ({ value, label: value }))}
+        value={rolls}
+        onValue={setRolls}
+      />
+      <PaperChoice paper={desk.paper} onPaper={setPaper} />
+    </Page>
+  )
+}
+
+export function ReserveTagsPage({ seedLotId }: OfLot) {
+  const { say } = useWords()
+  const { desk, setPaper } = useDesk()
+  const lot = desk.facts.seedLots[seedLotId]
+  const made = useMemo(() => (lot ? reserveTagsDocument(desk, lot) : null), [desk, lot])
+  if (!lot) return <NotHere />
+  return (
+    <Page title={say('seed:screen-print-tags')} lead={lot.name} made={made} missing={say('seed:screen-print-no-tins')}>
+      <PaperChoice paper={desk.paper} onPaper={setPaper} />
+    </Page>
+  )
+}
