@@ -8,7 +8,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { type RunningServer, startServer } from '../../server/src/index.ts'
+import { type RunningServer, type ServerOptions, startServer } from '../../server/src/index.ts'
 
 const ROOT = join(import.meta.dirname, '../../..')
 
@@ -86,12 +86,13 @@ export interface House {
   remove(): Promise<void>
 }
 
-export async function startHouse(host?: string): Promise<House> {
+export async function startHouse(host?: string, backup?: ServerOptions['backup']): Promise<House> {
   const folder = mkdtempSync(join(tmpdir(), 'kettle-e2e-'))
   const bookFile = join(folder, 'book.sqlite')
   const webDist = join(folder, 'screens')
   buildScreens(webDist)
-  const start = (port: number) => startServer({ port, bookFile, webDist, ...(host && { host }) })
+  const start = (port: number) =>
+    startServer({ port, bookFile, webDist, ...(host && { host }), ...(backup && { backup }) })
   let server: RunningServer | null = await start(0)
   const url = server.url
   const stop = async () => {

@@ -19,6 +19,7 @@ import { Form } from '../records/form.tsx'
 import { Asked, useRecord } from '../records/use-record.tsx'
 import { rememberedTheme, rememberTheme, type Theme } from '../theme.ts'
 import { useWords } from '../words.tsx'
+import { CareOfTheBook } from './house-care.tsx'
 
 type Noted = Omit<BodyOf<'kitchen-noted'>, 'kitchenId'>
 
@@ -53,6 +54,9 @@ export default function HouseScreen() {
         <ButtonRow>
           <SideAction href="/people">{say('shell:people-from-house')}</SideAction>
         </ButtonRow>
+      </Passage>
+      <Passage title={say('shell:care-title')} margin={<MarginNote>{say('shell:care-margin')}</MarginNote>}>
+        <CareOfTheBook />
       </Passage>
       <Passage title={say('shell:other-kitchen')}>
         <p>{say('shell:other-kitchen-lead', { count: facts.entryCount })}</p>
