@@ -11,6 +11,7 @@ import { type MouseEvent, type ReactNode, useState } from 'react'
 import { useBook } from '../book/book.tsx'
 import { Drawing } from '../drawings/drawing.tsx'
 import { ClockField, clockMinutes, FieldError } from '../parts-of-the-sheet/index.ts'
+import { askedSentence } from '../records/asked-sentence.ts'
 import { useWords } from '../words.tsx'
 import { clockAt } from './clock-at.ts'
 
@@ -134,8 +135,10 @@ export function LastTap({ taps }: { readonly taps: Taps }) {
   const { last, refusals } = taps
   return (
     <div className="last-tap" aria-live="polite">
-      {refusals.map(({ code, params }) => (
-        <FieldError key={`${code}${JSON.stringify(params)}`}>{sentence({ key: `errors:${code}`, params })}</FieldError>
+      {refusals.map((refusal) => (
+        <FieldError key={`${refusal.code}${JSON.stringify(refusal.params)}`}>
+          {sentence(askedSentence(refusal))}
+        </FieldError>
       ))}
       {last && refusals.length === 0 && (
         <>
