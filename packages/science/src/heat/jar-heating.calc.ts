@@ -5,7 +5,7 @@ import type { Band } from './band.ts'
 import { studyJar } from './jar-study.ts'
 
 interface JarHeatingInput {
-  readonly jar: 'pint, liquid' | 'quart, liquid'
+  readonly jar: 'pint' | 'quart'
   readonly pack: 'free brine' | 'packed solid'
   readonly gaugeKPaGauge: number
   readonly elevationM: number
@@ -60,7 +60,7 @@ export const jarHeatingCalc: Calc<JarHeatingInput> = {
   question:
     'How warm does the slowest place of a made-up jar get, and how unsure is that? It explains; process times are looked up.',
   inputs: {
-    jar: { kind: 'choice', label: 'Jar', options: ['pint, liquid', 'quart, liquid'] },
+    jar: { kind: 'choice', label: 'Jar', options: ['pint', 'quart'] },
     pack: { kind: 'choice', label: 'How the food lies', options: ['free brine', 'packed solid'] },
     gaugeKPaGauge: { ...GAUGE_FIELD, label: 'What the gauge shows' },
     elevationM: ELEVATION_FIELD,
@@ -88,7 +88,7 @@ export const jarHeatingCalc: Calc<JarHeatingInput> = {
   outputs,
   sourceKeys,
   example: {
-    jar: 'pint, liquid',
+    jar: 'pint',
     pack: 'free brine',
     gaugeKPaGauge: { value: 11, unit: 'PsiGauge' },
     elevationM: 250,
@@ -100,7 +100,7 @@ export const jarHeatingCalc: Calc<JarHeatingInput> = {
     const value = valuesOf({ outputs, sourceKeys }, { ...input })
     const study = studyJar(
       {
-        jar: input.jar === 'pint, liquid' ? 'pint' : 'quart',
+        jar: input.jar,
         pack: input.pack,
         elevationM: input.elevationM,
         gaugeKPa: input.gaugeKPaGauge,
