@@ -29,7 +29,10 @@ export async function backupTo({ store, into, nowMs, attachments, keepCount }: B
   const stamp = `${new Date(nowMs).toISOString().slice(0, 19).replaceAll(':', '-')}Z`
   const folder = join(into, `backup-${stamp}`)
   const making = `${folder}.making`
-  await rm(making, { recursive: true, force: true })
+  await mkdir(into, { recursive: true })
+  // What a cut-off backup left behind is no backup, and takes room.
+  const cutOff = (await readdir(into)).filter((name) => name.endsWith('.making') && NAME.test(name.slice(0, -7)))
+  for (const name of cutOff) await rm(join(into, name), { recursive: true, force: true })
   await mkdir(making, { recursive: true })
   const kitchens: BundleManifest[] = []
   for (const { kitchenId } of await store.kitchens()) {

@@ -269,6 +269,8 @@ describe('a backup', () => {
     ])
     expect(existsSync(join(folder, 'backup-2026-11-08T09-00-00Z'))).toBe(false)
     expect(await backupsIn(join(folder, 'no stick here'))).toEqual([])
+    await backupTo({ store, into: folder, nowMs: NOW_MS + 96 * 3_600_000 })
+    expect(readdirSync(folder).filter((name) => name.endsWith('.making'))).toEqual([])
   })
 
   test.each([
