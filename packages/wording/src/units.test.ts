@@ -45,6 +45,11 @@ describe('a quantity as text', () => {
       expect(formatQuantity({ value: 2, unit })).not.toMatch(/quart|pound|\bqt\b(?<!(liquid|dry) qt)/)
     }
   })
+
+  test('a companion that rounds to nothing has no sign', () => {
+    expect(formatQuantity({ value: -18, unit: 'C' })).toBe('-18 °C (0 °F)')
+    expect(formatQuantity({ value: -20, unit: 'C' })).toBe('-20 °C (-4 °F)')
+  })
 })
 
 describe('a reckoned value as text', () => {

@@ -147,7 +147,7 @@ function formatBeside(value: number, style: Style): string {
     style.besideDecimals === undefined
       ? { maximumSignificantDigits: 3 }
       : { maximumFractionDigits: style.besideDecimals }
-  return `${new Intl.NumberFormat('en-US', options).format(value)} ${STYLES[style.beside as Unit].name}`
+  return `${new Intl.NumberFormat('en-US', { ...options, signDisplay: 'negative' }).format(value)} ${STYLES[style.beside as Unit].name}`
 }
 
 function clockWithDay(clockMin: number): string {
