@@ -15,8 +15,6 @@ import {
 import { axeFindings, putOn, setTextSize, sidewaysPx, THEMES } from './look-at.ts'
 import { count, fold, seen, stampedText } from './reading.ts'
 
-const PICTURES = process.env.PICTURES
-
 /** Cells of the row that begins so, of the table of kernels. */
 async function row(page: Page, name: string): Promise<string[]> {
   return page
@@ -126,6 +124,17 @@ describeInBrowser('the Seed sheet', () => {
     await page.getByRole('button', { name: 'Write it down', exact: true }).click()
     await page.getByText('979 kernels held, 980 needed').waitFor()
 
+    // Told how it is kept, the lot is aged by it.
+    expect(await seen(page, 'main')).toContain('How dry and how warm it is kept was not told, so only its newest test')
+    await fold(page, 'How dry and how warm it is kept')
+    await count(page, 'Moisture of the kernels, in %').fill('10')
+    await page.getByLabel('Warmth of the place').fill('90 °C')
+    expect(await page.getByRole('button', { name: 'Write down how it is kept' }).isDisabled()).toBe(true)
+    await page.getByLabel('Warmth of the place').fill('50 °F')
+    await page.getByRole('button', { name: 'Write down how it is kept' }).click()
+    await page.getByText('so only its newest test').waitFor({ state: 'detached' })
+    await fold(page, 'How dry and how warm it is kept')
+
     await fold(page, 'Cellar, cupboard or freezer')
     const years: number[] = []
     for (const name of ['Cellar', 'Cupboard', 'Freezer']) {
@@ -158,13 +167,6 @@ describeInBrowser('the Seed sheet', () => {
     for (const theme of THEMES) {
       await putOn(page, theme)
       wrong.push(...(await axeFindings(page)).map((finding) => `${theme}: ${finding}`))
-      if (PICTURES && theme !== 'contrast') {
-        for (const viewport of [PHONE, LAPTOP]) {
-          await page.setViewportSize(viewport)
-          await page.screenshot({ path: `${PICTURES}/seed-${theme}-${viewport.width}.png`, fullPage: true })
-        }
-        await page.setViewportSize(PHONE)
-      }
     }
     for (const [percent, viewport] of [
       [100, LAPTOP],

@@ -18,6 +18,7 @@ import { LotPapers } from './seed/lot-papers.tsx'
 import { Reserve } from './seed/reserve.tsx'
 import { SeedLotForm } from './seed/seed-lot-form.tsx'
 import { SeedLots } from './seed/seed-lots.tsx'
+import { StoreForm } from './seed/store-form.tsx'
 import { StoreWhatIf } from './seed/store-what-if.tsx'
 import { TakenForm } from './seed/taken-form.tsx'
 import { SproutingTestForm } from './seed/test-form.tsx'
@@ -83,6 +84,9 @@ export default function SeedScreen() {
             </Fold>
             <Fold title={say('seed:screen-taken')}>
               <TakenForm choice={choice} today={today} />
+            </Fold>
+            <Fold title={say('seed:screen-store')}>
+              <StoreForm choice={choice} today={today} />
             </Fold>
             <Fold title={say('seed:screen-reserve')}>
               <Reserve choice={choice} />

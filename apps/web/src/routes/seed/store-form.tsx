@@ -1,0 +1,60 @@
+/** StoreForm: how dry the kernels are and how warm the place is, as found on a day. Props: choice (which lot), today. */
+import { convert, type Quantity } from '@crib/science'
+import { useState } from 'react'
+import { CountField, DateField, QuantityField } from '../../parts-of-the-sheet/index.ts'
+import { Form } from '../../records/form.tsx'
+import { Asked, useRecord } from '../../records/use-record.tsx'
+import { useWords } from '../../words.tsx'
+import { type LotChoice, WhichLot } from './which-lot.tsx'
+
+/** The book's own limit. */
+const WARMTH_LIMIT = { min: -40, max: 50, unit: 'C', source: 'project rule' } as const
+
+export function StoreForm({ choice, today }: { readonly choice: LotChoice; readonly today: string }) {
+  const { say } = useWords()
+  const record = useRecord()
+  const [notedOn, setNotedOn] = useState(today)
+  const [moisturePercent, setMoisturePercent] = useState(0)
+  const [warmthText, setWarmthText] = useState('')
+  const [warmth, setWarmth] = useState<Quantity | null>(null)
+  const { lot } = choice
+  if (!lot) return null
+  const keep = async () => {
+    const kept = await record.keep('seed-store-noted', {
+      ...{ seedLotId: lot.seedLotId, notedOn },
+      ...(warmth && { storeC: convert(warmth.value, warmth.unit, 'C') }),
+      ...(moisturePercent > 0 && { kernelWetFraction: moisturePercent / 100 }),
+    })
+    if (!kept) return
+    setWarmthText('')
+    setMoisturePercent(0)
+  }
+  return (
+    <Form
+      action={say('seed:screen-keep-store')}
+      onSubmit={keep}
+      disabled={(warmth === null && moisturePercent === 0) || (warmthText.trim() !== '' && warmth === null)}
+    >
+      <WhichLot {...choice} />
+      <DateField label={say('seed:screen-noted-on')} value={notedOn} onValue={setNotedOn} max={today} />
+      <CountField
+        label={say('seed:screen-store-dry')}
+        hint={say('seed:screen-store-dry-hint')}
+        value={moisturePercent}
+        onValue={setMoisturePercent}
+        max={40}
+      />
+      <QuantityField
+        label={say('seed:screen-store-warm')}
+        hint={say('seed:screen-store-warm-hint')}
+        measures="temperature"
+        allowNegative
+        text={warmthText}
+        onText={setWarmthText}
+        onQuantity={setWarmth}
+        limits={WARMTH_LIMIT}
+      />
+      <Asked record={record} />
+    </Form>
+  )
+}
