@@ -105,7 +105,7 @@ describeInBrowser('the Seed sheet', () => {
     }
     expect(said).not.toMatch(/fail|exact science|\bsafe\b/i)
     expect(said).toContain('None of this corn is food until the reserve is met.')
-    expect(said).toContain('850 kernels held, 980 needed: 130 kernels short')
+    expect(said).toContain('850 kernels held, 980 needed, so 130 short')
 
     // Enough in a second tin, and it is met; a gift takes it away again, and no more can be given than is there.
     await fold(page, 'Write down a seed lot')

@@ -106,7 +106,7 @@ describe('whether the reserve is met', () => {
     expect(reserveStanding([LOT], 970).isMet).toBe(true)
     const short = reserveStanding([LOT], 1019)
     expect(short.isMet).toBe(false)
-    expect(said(short.sentences)).toContain('49 kernels short')
+    expect(said(short.sentences)).toContain('so 49 short')
     expect(short.warnings).toEqual([])
   })
 
