@@ -7,6 +7,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['{packages,apps}/*/src/**/*.test.{ts,tsx}', 'scripts/**/*.test.ts', 'examples/**/*.test.ts'],
+          setupFiles: ['scripts/property-seed.ts'],
           testTimeout: 20_000,
         },
       },

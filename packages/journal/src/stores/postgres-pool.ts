@@ -82,8 +82,9 @@ export function isTaken(cause: unknown): boolean {
   return stateOf(cause) === '23505'
 }
 
+/** Made by another server a moment ago: a table (42P07), or the type that comes with one (42710). */
 export function isThereAlready(cause: unknown): boolean {
-  return stateOf(cause) === '42P07'
+  return ['42P07', '42710'].includes(stateOf(cause))
 }
 
 export async function inTransaction<T>(pool: pg.Pool, work: (client: pg.PoolClient) => Promise<T>): Promise<T> {

@@ -41,6 +41,15 @@ describe.skipIf(!POSTGRES_HERE)('postgres store alone', () => {
     await Promise.all(stores.map((store) => store.close()))
   })
 
+  test('[J71] twelve servers may make the first tables at one moment, time after time', async () => {
+    for (let round = 1; round <= 5; round += 1) {
+      const url = await cluster.url(`first_${round}`)
+      const servers = await Promise.all(Array.from({ length: 12 }, () => openPostgresStore(url, { poolSize: 1 })))
+      expect(await servers[11]!.kitchens()).toEqual([])
+      await Promise.all(servers.map((store) => store.close()))
+    }
+  })
+
   test('[J71] tables made by a newer version are refused and left as they were', async () => {
     const url = await cluster.url('newer')
     await (await openPostgresStore(url)).close()

@@ -121,7 +121,9 @@ describe('a titration with vinegar', () => {
           const alkalinity = hydroxide + 2 * carbonate
           triedCount += 1
           if (found.alkalinityEqPerL.low <= alkalinity && alkalinity <= found.alkalinityEqPerL.high) insideCount += 1
-          expect(Math.abs(found.alkalinityEqPerL.value / alkalinity - 1)).toBeLessThan(0.04 + 0.06 / (alkalinity * 60))
+          // Worst case: a label 4 % high divides by 0.96; the hand adds 0.05 mL and the end point at most 0.01 mL.
+          const worst = (1 + 0.06 / (alkalinity * 60)) / 0.96 - 1
+          expect(Math.abs(found.alkalinityEqPerL.value / alkalinity - 1)).toBeLessThan(worst)
           expect(Math.abs(found.hydroxideMolPerL.value - hydroxide)).toBeLessThan(0.006 + 0.08 * alkalinity)
         },
       ),
