@@ -42,10 +42,11 @@ export function openDatabase(file: string, { mostPages }: DatabaseOptions = {}):
   const raw = named(() => {
     const opened = new DatabaseSync(file)
     try {
+      opened.exec(`pragma busy_timeout = ${MOST_WAIT_MS}`)
+      keepLog(opened)
       // secure_delete: an erased body's bytes are overwritten, not only unlinked.
-      opened.exec(`pragma busy_timeout = 10000; pragma journal_mode = wal; pragma synchronous = full;
-        pragma foreign_keys = on; pragma secure_delete = on; pragma cache_size = -32768;
-        pragma wal_autocheckpoint = 4000`)
+      opened.exec(`pragma synchronous = full; pragma foreign_keys = on; pragma secure_delete = on;
+        pragma cache_size = -32768; pragma wal_autocheckpoint = 4000`)
       if (mostPages !== undefined) opened.exec(`pragma max_page_count = ${Math.floor(mostPages)}`)
       return opened
     } catch (cause) {
@@ -91,6 +92,29 @@ export function openDatabase(file: string, { mostPages }: DatabaseOptions = {}):
 }
 
 const MOST_CACHED = 200
+
+/** How long a lock that another program holds is waited for. [ms] */
+const MOST_WAIT_MS = 10_000
+
+/**
+ * Turns the write-ahead log on. Of two programs that do so at once on a new file, SQLite tells one that it is busy
+ * without waiting, for each may be waiting for the other: that one asks again.
+ */
+function keepLog(opened: DatabaseSync): void {
+  const until = Date.now() + MOST_WAIT_MS
+  for (;;) {
+    try {
+      opened.exec('pragma journal_mode = wal')
+      return
+    } catch (cause) {
+      if (primaryCode(cause) !== BUSY || Date.now() > until) throw cause
+      Atomics.wait(PAUSE, 0, 0, 5)
+    }
+  }
+}
+
+const BUSY = 5
+const PAUSE = new Int32Array(new SharedArrayBuffer(4))
 
 /** SQLite's own result codes (sqlite.org/rescode.html), the primary ones. */
 const TROUBLES: { readonly [errcode: number]: TroubleCode } = {
