@@ -10,6 +10,7 @@ export {
   type BatchWish,
   batchInputFromFacts,
   type FactsOutcome,
+  isHullingLot,
   isStandingRead,
   standingFood,
 } from './batch/from-facts.ts'

@@ -9,8 +9,24 @@ export const alkaliLotRecorded = defineKind({
   schema: v.strictObject({
     alkaliLotId: id(),
     name: name(),
-    alkali: v.picklist(['ash', 'calcium-hydroxide', 'sodium-hydroxide', 'baking-soda']),
+    alkali: v.picklist([
+      'ash',
+      'calcium-hydroxide',
+      'sodium-hydroxide',
+      'potassium-hydroxide',
+      'baking-soda',
+      /** Baking soda baked until it lost 37 % of its weight. */
+      'sodium-carbonate',
+    ]),
     woods: maybe(name()),
+    /** Stove, hearth or fire it came from. */
+    stove: maybe(name()),
+    /** What else went into that fire. */
+    alsoBurnt: maybe(note()),
+    container: maybe(name()),
+    damp: maybe(v.boolean()),
+    /** As the package says it: food grade, pickling grade. */
+    grade: maybe(name()),
     burntClean: maybe(v.boolean()),
     cold: maybe(v.boolean()),
     sifted: maybe(v.boolean()),

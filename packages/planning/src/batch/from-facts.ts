@@ -187,9 +187,17 @@ function seedAnswer(seed: SeedFact, isAlreadyTakenOut: boolean): SeedAnswer {
 }
 
 /** The lot named, else the latest that works. */
-function chosenAlkaliLot(facts: Facts, wish: BatchWish): AlkaliLotFact | undefined {
-  if (wish.alkaliLotId) return facts.alkaliLots[wish.alkaliLotId]
-  return Object.values(facts.alkaliLots)
+/** A lot a printed recipe knows: of the other alkalis no dose is in print, so no day is planned with them. */
+type HullingLot = AlkaliLotFact & { readonly alkali: HullingAlkali }
+
+export function isHullingLot(lot: AlkaliLotFact): lot is HullingLot {
+  return lot.alkali !== 'potassium-hydroxide' && lot.alkali !== 'sodium-carbonate'
+}
+
+function chosenAlkaliLot(facts: Facts, wish: BatchWish): HullingLot | undefined {
+  const lots = Object.values(facts.alkaliLots).filter(isHullingLot)
+  if (wish.alkaliLotId) return lots.find(({ alkaliLotId }) => alkaliLotId === wish.alkaliLotId)
+  return lots
     .filter(({ judged, alkali }) => judged === 'works' && (!wish.alkali || alkali === wish.alkali))
     .sort((a, b) => (a.at.instant < b.at.instant ? 1 : -1))[0]
 }

@@ -1,5 +1,5 @@
 /** Controls of single assumptions: which alkali and how much, which pots, a share in percent, remembering the fill. */
-import type { BatchPlan } from '@crib/planning'
+import { type BatchPlan, isHullingLot } from '@crib/planning'
 import { formatNumber } from '@crib/wording'
 import { useBook } from '../../book/book.tsx'
 import { ChoiceTags, CountField, FlagTag, Reasons, SideAction } from '../../parts-of-the-sheet/index.ts'
@@ -16,7 +16,7 @@ export function AlkaliChoice({ plan, change }: ChoiceProps) {
   const { facts } = useBook()
   const { say } = useWords()
   const { input } = plan
-  const lots = Object.values(facts.alkaliLots)
+  const lots = Object.values(facts.alkaliLots).filter(isHullingLot)
   const chosen = lots.find(({ name }) => name === input.alkaliLot?.name)?.alkaliLotId ?? input.alkali
   const halfCups = Math.round((input.alkaliLot?.cupsPerLiquidQt ?? 1) * 2)
   return (
@@ -36,7 +36,7 @@ export function AlkaliChoice({ plan, change }: ChoiceProps) {
         ]}
         value={chosen}
         onValue={(value) => {
-          const lot = facts.alkaliLots[value]
+          const lot = lots.find(({ alkaliLotId }) => alkaliLotId === value)
           if (lot) change({ alkaliLotId: lot.alkaliLotId, alkali: lot.alkali })
           else change({ alkaliLotId: 'none', alkali: value as typeof input.alkali })
         }}
