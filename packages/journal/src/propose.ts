@@ -82,7 +82,8 @@ const ASK: Asker = {
       ...[...new Set(lots)].flatMap((lotId) => neverFood(cornLots, lotId)),
     ]
   },
-  'lot-used': ({ cornLots, foodLots }, { lotId, count = 0, massKg, how }) => {
+  'lot-used': ({ cornLots, foodLots }, { lotId, count = 0, massKg, how, intoLotId }) => {
+    if (intoLotId === lotId) return [refusal('made-into-itself', { id: lotId })]
     const food = own(foodLots, lotId)
     if (!food) {
       const asFood = how === 'eaten' || how === 'used-in-batch'
@@ -141,6 +142,19 @@ const ASK: Asker = {
   },
   'recall-noted': nothing,
 }
+  'cooling-noted': nothing,
+  'drying-noted': ({ dryings }, { dryingId, seen }) => {
+    if (seen.type !== 'weighed') return []
+    const drying = own(dryings, dryingId)
+    const lastKg = drying?.weights.at(-1)?.massKg ?? drying?.massKg
+    return lastKg !== undefined && seen.massKg > lastKg + MASS_DUST_KG
+      ? [refusal('heavier-while-drying', { value: kg(seen.massKg), max: kg(lastKg) })]
+      : []
+  },
+  'food-worked': ({ foodLots }, { fromLotId, inKg, outKg }) => [
+    ...(fromLotId === undefined ? [] : known(foodLots, fromLotId, 'no-such-lot')),
+    ...(outKg > inKg + MASS_DUST_KG ? [refusal('heavier-than-before', { value: kg(outKg), max: kg(inKg) })] : []),
+  ],
 
 function refusal(code: RefusalCode, params: Refusal['params']): Refusal {
   return { code, params }

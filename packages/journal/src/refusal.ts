@@ -34,6 +34,9 @@ export const REFUSAL_CODES = [
   'correction-moves-entry',
   'happened-after-written',
   'not-yours-to-write',
+  'heavier-while-drying',
+  'heavier-than-before',
+  'made-into-itself',
 ] as const
 
 export type RefusalCode = (typeof REFUSAL_CODES)[number]

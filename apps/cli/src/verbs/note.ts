@@ -24,6 +24,8 @@ const OWN_ID: Partial<Record<Kind, string>> = {
   'batch-planned': 'batchId',
   'run-begun': 'runId',
   'recall-noted': 'recallId',
+  'cooling-noted': 'coolingId',
+  'drying-noted': 'dryingId',
   'plot-recorded': 'plotId',
   'planting-recorded': 'plantingId',
   'neighbour-corn-recorded': 'neighbourId',

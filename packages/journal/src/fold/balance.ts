@@ -41,7 +41,7 @@ export function cornBalance(lot: CornLotFact, { seed, batches }: Across): CornBa
     cobsKg,
     sortedOutKg,
     seedKg,
-    usedInBatchesKg: usedKg('used-in-batch') + plannedKg(true),
+    usedInBatchesKg: usedKg('used-in-batch', 'made-into') + plannedKg(true),
     eatenKg: usedKg('eaten', 'opened'),
     givenKg: usedKg('given'),
     discardedKg: usedKg('discarded'),

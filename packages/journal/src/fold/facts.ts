@@ -119,6 +119,8 @@ export interface FoodLotFact extends Told<BodyOf<'food-put-up'>> {
   readonly uses: readonly Told<BodyOf<'lot-used'>>[]
   /** What was found on opening, in order of happening. */
   readonly openings: readonly Told<BodyOf<'food-opened'>>[]
+  /** How it was ground or roasted, where it was. */
+  readonly workings: readonly Told<BodyOf<'food-worked'>>[]
   /** Jars or packs told as used or opened. */
   readonly usedCount: number
   /** Put up less used; below zero when more is told than there was; then a question stands. */
@@ -162,6 +164,29 @@ export interface SeedLotFact extends Told<BodyOf<'seed-lot-recorded'>> {
 }
 
 export type RecallFact = Told<BodyOf<'recall-noted'>>
+
+/** A pan that cools or cooled. */
+export interface CoolingFact {
+  readonly coolingId: string
+  readonly what: string
+  readonly batchId?: string
+  /** When it left the heat. */
+  readonly at: Said
+  /** In order of happening. */
+  readonly readings: readonly { readonly temperatureC: number; readonly aroundC?: number; readonly at: Said }[]
+  /** Null while it still cools. */
+  readonly ended: { readonly how: 'fridge' | 'freezer' | 'eaten' | 'thrown-out'; readonly at: Said } | null
+}
+
+/** Something that dries or dried. All weights without the tray. */
+export interface DryingFact extends Omit<Extract<BodyOf<'drying-noted'>['seen'], { type: 'begun' }>, 'type'> {
+  readonly dryingId: string
+  readonly at: Said
+  /** In order of happening. */
+  readonly weights: readonly { readonly massKg: number; readonly at: Said }[]
+  /** Null while it still dries. */
+  readonly ended: { readonly how: 'dry' | 'stopped' | 'thrown-out'; readonly at: Said } | null
+}
 
 export const QUESTION_CODES = [
   'question-two-canners-one-name',
@@ -247,6 +272,8 @@ export interface Facts {
   readonly recalls: ById<RecallFact>
   /** All entries, read or not. */
   readonly entryCount: number
+  readonly coolings: ById<CoolingFact>
+  readonly dryings: ById<DryingFact>
   readonly questions: readonly Question[]
   readonly unread: readonly UnreadEntry[]
   readonly ledger: Ledger

@@ -22,6 +22,8 @@ export const NO_FACTS: Facts = {
   plantings: {},
   seedLots: {},
   recalls: {},
+  coolings: {},
+  dryings: {},
   entryCount: 0,
   questions: [],
   unread: [],
@@ -197,6 +199,8 @@ function copyRecords(facts: Facts): Records {
     plantings: { ...facts.plantings },
     seedLots: { ...facts.seedLots },
     recalls: { ...facts.recalls },
+    coolings: { ...facts.coolings },
+    dryings: { ...facts.dryings },
   }
 }
 

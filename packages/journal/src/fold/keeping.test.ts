@@ -74,3 +74,71 @@ test('a recall and its drill are told, and found again', () => {
   entries.push(author.write('recall-noted', { ...body, toldHouseholds: ['house 4'], tookMin: 12 }))
   expect(foldFacts(entries).recalls[recallId]).toMatchObject({ drill: true, jarsCount: 6, tookMin: 12 })
 })
+
+describe('what is done to kept food', () => {
+  test('a pan cools from the moment it left the heat, with its readings, until it is put away', () => {
+    const { kitchen, author, entries } = crib()
+    const coolingId = kitchen.newId()
+    const off = author.write('cooling-noted', { coolingId, seen: { type: 'off-heat', what: 'the big pot' } })
+    kitchen.clock.wait(40)
+    entries.push(
+      off,
+      author.write('cooling-noted', { coolingId, seen: { type: 'read', temperatureC: 38, aroundC: 4 } }),
+    )
+    const cooling = foldFacts(entries).coolings[coolingId]!
+    expect(cooling).toMatchObject({ what: 'the big pot', ended: null })
+    expect(cooling.at.instant).toBe(off.envelope.happenedAt.instant)
+    expect(cooling.readings.map(({ temperatureC }) => temperatureC)).toEqual([38])
+    entries.push(author.write('cooling-noted', { coolingId, seen: { type: 'ended', how: 'fridge' } }))
+    expect(foldFacts(entries).coolings[coolingId]!.ended).toMatchObject({ how: 'fridge' })
+  })
+
+  test('a tray that grew heavier is asked about, and kept when it was so', () => {
+    const { kitchen, author, entries } = crib()
+    const dryingId = kitchen.newId()
+    const begun = { type: 'begun', name: 'tray 1', what: 'hominy', massKg: 5 } as const
+    entries.push(
+      author.write('drying-noted', { dryingId, seen: { ...begun, startWetFraction: 0.75, endWetFraction: 0.1 } }),
+      author.write('drying-noted', { dryingId, seen: { type: 'weighed', massKg: 3.2 } }),
+    )
+    const facts = foldFacts(entries)
+    const heavier = { dryingId, seen: { type: 'weighed', massKg: 3.3 } } as const
+    expect(propose(facts, 'drying-noted', heavier)).toMatchObject({
+      ok: false,
+      refusals: [{ code: 'heavier-while-drying', params: { value: { value: 3.3 }, max: { value: 3.2 } } }],
+    })
+    expect(propose(facts, 'drying-noted', { dryingId, seen: { type: 'weighed', massKg: 3.2 } }).ok).toBe(true)
+    entries.push(author.write('drying-noted', heavier))
+    expect(foldFacts(entries).dryings[dryingId]!.weights.map(({ massKg }) => massKg)).toEqual([3.2, 3.3])
+  })
+
+  test('a line told before its beginning is asked about, and belongs to it once that arrives', () => {
+    const { kitchen, author, entries } = crib()
+    const coolingId = kitchen.newId()
+    const off = author.write('cooling-noted', { coolingId, seen: { type: 'off-heat', what: 'a pan' } })
+    const read = author.write('cooling-noted', { coolingId, seen: { type: 'read', temperatureC: 60 } })
+    const early = foldFacts([...entries, read])
+    expect(early.questions.map(({ code }) => code)).toContain('question-story-without-beginning')
+    expect(applyEntries(early, [off]).coolings[coolingId]!.readings).toHaveLength(1)
+  })
+
+  test('flour is told with what went into it, and takes no more out of the mill than went in', () => {
+    const { kitchen, author, entries, jarsId } = crib()
+    const flourId = kitchen.newId()
+    entries.push(
+      author.write('food-put-up', { lotId: flourId, loadCode: 'OSTR-2', form: 'flour', count: 1, massKg: 0.97 }),
+      author.write('food-worked', { lotId: flourId, how: 'ground', fromLotId: jarsId, inKg: 1, outKg: 0.97 }),
+      author.write('lot-used', { lotId: jarsId, count: 2, massKg: 1, how: 'made-into', intoLotId: flourId }),
+    )
+    const facts = foldFacts(entries)
+    expect(facts.foodLots[flourId]!.workings).toMatchObject([{ how: 'ground', inKg: 1 }])
+    expect(facts.foodLots[jarsId]).toMatchObject({ remainingCount: 4, remainingKg: 2 })
+    expect(
+      propose(facts, 'food-worked', { lotId: flourId, how: 'ground', fromLotId: jarsId, inKg: 1, outKg: 1.1 }),
+    ).toMatchObject({ ok: false, refusals: [{ code: 'heavier-than-before' }] })
+    expect(propose(facts, 'lot-used', { lotId: jarsId, count: 1, how: 'made-into', intoLotId: jarsId })).toMatchObject({
+      ok: false,
+      refusals: [{ code: 'made-into-itself' }],
+    })
+  })
+})

@@ -43,8 +43,9 @@ export function foodLotStory(lines: readonly LedgerLine[]): FoodLotFact | null {
   if (!lot) return null
   const uses = told(lines, 'lot-used')
   const openings = told(lines, 'food-opened')
+  const workings = told(lines, 'food-worked')
   const usedCount = [...uses, ...openings].reduce((sum, { count }) => sum + (count ?? 0), 0)
-  const fact = { ...lot, uses, openings, usedCount, remainingCount: lot.count - usedCount }
+  const fact = { ...lot, uses, openings, workings, usedCount, remainingCount: lot.count - usedCount }
   if (lot.massKg === undefined) return fact
   // A use told in jars takes its share of the weight.
   const kgEach = lot.count > 0 ? lot.massKg / lot.count : 0

@@ -1,6 +1,7 @@
 /** Which facts one story gives. Leaves out what crosses stories: balances, corn used, questions across (balance.ts). */
 import type { Facts, LedgerLine, Question } from './facts.ts'
 import { plantingStory, plotStory } from './field-stories.ts'
+import { coolingStory, dryingStory } from './keeping-stories.ts'
 import { seedLotStory } from './seed-lot-stories.ts'
 import { alkaliLotStory, batchStory, cannerStory, cornLotStory, foodLotStory, runStory, told } from './stories.ts'
 
@@ -37,6 +38,8 @@ export function foldStory(story: string, lines: readonly LedgerLine[], put: PutF
   else if (type === 'planting') found = may('plantings', plantingStory(lines))
   else if (type === 'seed-lot') found = may('seedLots', seedLotStory(lines))
   else if (type === 'recall') may('recalls', told(lines, 'recall-noted').at(-1))
+  else if (type === 'cooling') found = may('coolings', coolingStory(lines))
+  else if (type === 'drying') found = may('dryings', dryingStory(lines))
   if (found || lines.length === 0) return []
   const entryIds = lines.map((line) => line.id)
   return [{ code: 'question-story-without-beginning', params: { kind: lines[0]!.kind }, entryIds, entities: [story] }]

@@ -1,5 +1,5 @@
 import * as v from 'valibot'
-import { count, defineKind, id, massKg, maybe, name, note, refuse } from './kind.ts'
+import { count, defineKind, id, massKg, maybe, name, note, quantity, refuse } from './kind.ts'
 
 const entity = ({ lotId }: { lotId: string }): string => `lot:${lotId}`
 
@@ -17,6 +17,8 @@ export const foodPutUp = defineKind({
     massKg: maybe(massKg()),
     place: maybe(name()),
     householdName: maybe(name()),
+    /** Moisture on the wet basis, where it was told. */
+    wetFraction: maybe(quantity({ min: 0.01, max: 0.95, unit: 'of total weight' })),
     /** Where the load departed from the direction, in words; travels with every jar. */
     departures: maybe(v.array(note())),
   }),
@@ -33,9 +35,11 @@ export const lotUsed = defineKind({
       lotId: id(),
       count: maybe(count(0, 10_000, 'jars or packs')),
       massKg: maybe(massKg()),
-      how: v.picklist(['eaten', 'given', 'opened', 'discarded', 'used-in-batch']),
+      how: v.picklist(['eaten', 'given', 'opened', 'discarded', 'used-in-batch', 'made-into']),
       toWhom: maybe(name()),
       batchId: maybe(id()),
+      /** The lot it was made into: dried hominy ground, or roasted. */
+      intoLotId: maybe(id()),
       note: maybe(note()),
     }),
     refuse(

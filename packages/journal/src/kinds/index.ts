@@ -23,6 +23,7 @@ import {
 import { foodPutUp, lotUsed } from './food-lot.ts'
 import { foodOpened, moistureTested, recallNoted, storeConditionNoted } from './keeping.ts'
 import { type Frozen, issuesToRefusals, type KindDefinition } from './kind.ts'
+import { coolingNoted, dryingNoted, foodWorked } from './keeping-work.ts'
 import { kitchenNoted, kitchenOpened } from './kitchen.ts'
 import { personInvited, personJoined, personLeft, roleChanged } from './people.ts'
 import { potRecorded } from './pot.ts'
@@ -80,6 +81,9 @@ export const KINDS = {
   'recall-noted': recallNoted,
 } as const
 
+  'cooling-noted': coolingNoted,
+  'drying-noted': dryingNoted,
+  'food-worked': foodWorked,
 export type Kind = keyof typeof KINDS
 
 /** The body of a kind, as facts and doors see it. */

@@ -122,6 +122,8 @@ export async function openBook(store: Pick<ServerStore, 'facts'>, kitchenId: str
         plantings: await all('plantings'),
         seedLots: await all('seedLots'),
         recalls: await all('recalls'),
+        coolings: await all('coolings'),
+        dryings: await all('dryings'),
         entryCount: state?.entryCount ?? 0,
         questions: await book.questions(1_000_000),
         unread: unread.sort((a, b) => compareLines(a.order, b.order)).map(({ told }) => told),
