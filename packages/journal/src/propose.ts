@@ -141,7 +141,6 @@ const ASK: Asker = {
     return [refusal('used-more-than-remaining', { name: food.loadCode, value: count, max: food.remainingCount })]
   },
   'recall-noted': nothing,
-}
   'cooling-noted': nothing,
   'drying-noted': ({ dryings }, { dryingId, seen }) => {
     if (seen.type !== 'weighed') return []
@@ -155,6 +154,7 @@ const ASK: Asker = {
     ...(fromLotId === undefined ? [] : known(foodLots, fromLotId, 'no-such-lot')),
     ...(outKg > inKg + MASS_DUST_KG ? [refusal('heavier-than-before', { value: kg(outKg), max: kg(inKg) })] : []),
   ],
+}
 
 function refusal(code: RefusalCode, params: Refusal['params']): Refusal {
   return { code, params }

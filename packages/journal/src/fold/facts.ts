@@ -163,8 +163,6 @@ export interface SeedLotFact extends Told<BodyOf<'seed-lot-recorded'>> {
   readonly kernels: SeedKernels | null
 }
 
-export type RecallFact = Told<BodyOf<'recall-noted'>>
-
 /** A pan that cools or cooled. */
 export interface CoolingFact {
   readonly coolingId: string
@@ -187,6 +185,8 @@ export interface DryingFact extends Omit<Extract<BodyOf<'drying-noted'>['seen'],
   /** Null while it still dries. */
   readonly ended: { readonly how: 'dry' | 'stopped' | 'thrown-out'; readonly at: Said } | null
 }
+
+export type RecallFact = Told<BodyOf<'recall-noted'>>
 
 export const QUESTION_CODES = [
   'question-two-canners-one-name',
@@ -270,10 +270,10 @@ export interface Facts {
   readonly plantings: ById<PlantingFact>
   readonly seedLots: ById<SeedLotFact>
   readonly recalls: ById<RecallFact>
-  /** All entries, read or not. */
-  readonly entryCount: number
   readonly coolings: ById<CoolingFact>
   readonly dryings: ById<DryingFact>
+  /** All entries, read or not. */
+  readonly entryCount: number
   readonly questions: readonly Question[]
   readonly unread: readonly UnreadEntry[]
   readonly ledger: Ledger

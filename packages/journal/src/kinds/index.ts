@@ -22,8 +22,8 @@ import {
 } from './field.ts'
 import { foodPutUp, lotUsed } from './food-lot.ts'
 import { foodOpened, moistureTested, recallNoted, storeConditionNoted } from './keeping.ts'
-import { type Frozen, issuesToRefusals, type KindDefinition } from './kind.ts'
 import { coolingNoted, dryingNoted, foodWorked } from './keeping-work.ts'
+import { type Frozen, issuesToRefusals, type KindDefinition } from './kind.ts'
 import { kitchenNoted, kitchenOpened } from './kitchen.ts'
 import { personInvited, personJoined, personLeft, roleChanged } from './people.ts'
 import { potRecorded } from './pot.ts'
@@ -79,11 +79,11 @@ export const KINDS = {
   'store-condition-noted': storeConditionNoted,
   'food-opened': foodOpened,
   'recall-noted': recallNoted,
-} as const
-
   'cooling-noted': coolingNoted,
   'drying-noted': dryingNoted,
   'food-worked': foodWorked,
+} as const
+
 export type Kind = keyof typeof KINDS
 
 /** The body of a kind, as facts and doors see it. */

@@ -107,10 +107,10 @@ const ACT_OF_KIND: { readonly [K in Kind]: Act } = {
   'store-condition-noted': 'work',
   'food-opened': 'work',
   'recall-noted': 'work',
-}
   'cooling-noted': 'work',
   'drying-noted': 'work',
   'food-worked': 'work',
+}
 
 /** Null for a kind of a newer program: only the keeper may bring such lines. */
 export function actOfKind(kind: string): Act | null {
