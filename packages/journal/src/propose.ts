@@ -117,6 +117,7 @@ const ASK: Asker = {
   'person-left': nothing,
   'visibility-set': nothing,
   'plot-recorded': nothing,
+  'field-planned': ({ plots }, { plotId }) => known(plots, plotId, 'no-such-plot'),
   'neighbour-corn-recorded': ({ plots }, { plotId }) => known(plots, plotId, 'no-such-plot'),
   'planting-recorded': ({ plots }, { plotId }) => known(plots, plotId, 'no-such-plot'),
   'stand-counted': ({ plantings }, { plantingId, countedOn }) => afterSowing(plantings, plantingId, countedOn),

@@ -132,6 +132,8 @@ export interface FoodLotFact extends Told<BodyOf<'food-put-up'>> {
 export interface PlotFact extends Told<BodyOf<'plot-recorded'>> {
   /** Other corn near by, the latest word on each. */
   readonly neighbours: readonly Told<BodyOf<'neighbour-corn-recorded'>>[]
+  /** What it is to be planted with, the latest word on each year, by year. */
+  readonly plans: readonly Told<BodyOf<'field-planned'>>[]
 }
 
 export interface PlantingFact extends Told<BodyOf<'planting-recorded'>> {

@@ -14,6 +14,12 @@ function season() {
     author.write('plot-recorded', { plotId, name: 'behind the house', lengthM: 15, widthM: 12 }),
     author.write('neighbour-corn-recorded', { ...neighbour, distanceM: 120 }),
     author.write('neighbour-corn-recorded', { ...neighbour, distanceM: 150, tasselledOn: '2026-07-20' }),
+    ...[2027, 2026, 2026].map((seasonYear, index) =>
+      author.write('field-planned', {
+        ...{ plotId, seasonYear, cornName: 'Heron Foot flint', inputs: { foodLb: 40 + index } },
+        ...{ edition: 'e', codeVersion: '0', shown: {} },
+      }),
+    ),
     author.write('planting-recorded', {
       plantingId,
       plotId,
@@ -43,6 +49,11 @@ describe('the field in the facts', () => {
     const { entries, plotId, plantingId } = season()
     const facts = foldFacts(entries)
     expect(facts.plots[plotId]?.neighbours.map(({ distanceM }) => distanceM)).toEqual([150])
+    // Of two plans for a year the later stands, and years follow each other.
+    expect(facts.plots[plotId]?.plans.map(({ seasonYear, inputs }) => [seasonYear, inputs])).toEqual([
+      [2026, { foodLb: 42 }],
+      [2027, { foodLb: 40 }],
+    ])
     const planting = facts.plantings[plantingId]
     expect(planting?.stands.map(({ plantsCount }) => plantsCount)).toEqual([262])
     expect(planting?.silks.map(({ seenOn }) => seenOn)).toEqual(['2026-07-19'])

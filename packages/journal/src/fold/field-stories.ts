@@ -7,7 +7,12 @@ export function plotStory(lines: readonly LedgerLine[]): PlotFact | null {
   if (!plot) return null
   // The latest word on each neighbour stands, in the order they were first told of.
   const neighbours = new Map(told(lines, 'neighbour-corn-recorded').map((one) => [one.neighbourId, one]))
-  return { ...plot, neighbours: [...neighbours.values()] }
+  const plans = new Map(told(lines, 'field-planned').map((one) => [one.seasonYear, one]))
+  return {
+    ...plot,
+    neighbours: [...neighbours.values()],
+    plans: [...plans.values()].sort((a, b) => a.seasonYear - b.seasonYear),
+  }
 }
 
 export function plantingStory(lines: readonly LedgerLine[]): PlantingFact | null {

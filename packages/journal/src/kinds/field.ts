@@ -1,6 +1,6 @@
 /** What is done and seen in the field: plots, what is sown where, stand, flowering, other corn near by, harvest. */
 import * as v from 'valibot'
-import { count, day, defineKind, id, massKg, maybe, name, note, quantity, refuse } from './kind.ts'
+import { count, day, defineKind, id, json, massKg, maybe, name, note, quantity, refuse, seasonYear } from './kind.ts'
 
 const ofPlot = ({ plotId }: { plotId: string }): string => `plot:${plotId}`
 const ofPlanting = ({ plantingId }: { plantingId: string }): string => `planting:${plantingId}`
@@ -23,6 +23,26 @@ export const plotRecorded = defineKind({
     widthM: maybe(edgeM()),
     rowsBearingDeg: maybe(bearingDeg()),
     note: maybe(note()),
+  }),
+  migrate: [],
+  entity: ofPlot,
+})
+
+/** What a plot is to be planted with in a year, and what that was reckoned from; told again for the year, the latest stands. */
+export const fieldPlanned = defineKind({
+  kind: 'field-planned',
+  version: 1,
+  schema: v.strictObject({
+    plotId: id(),
+    seasonYear: seasonYear(),
+    cornName: name(),
+    seedLotId: maybe(id()),
+    /** What the plan was made from, so that it can be worked out again. */
+    inputs: json(),
+    edition: name(),
+    codeVersion: name(),
+    /** Numbers as they were shown. */
+    shown: json(),
   }),
   migrate: [],
   entity: ofPlot,

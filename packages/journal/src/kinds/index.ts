@@ -12,6 +12,7 @@ import { batchPlanned, cookNoted, stageNoted } from './batch.ts'
 import { cannerRecorded, gaugeTested } from './canner.ts'
 import { cornLotBroughtIn, cornShelled, cornSorted } from './corn-lot.ts'
 import {
+  fieldPlanned,
   harvestBroughtIn,
   neighbourCornRecorded,
   plantingRecorded,
@@ -63,6 +64,7 @@ export const KINDS = {
   'person-left': personLeft,
   'visibility-set': visibilitySet,
   'plot-recorded': plotRecorded,
+  'field-planned': fieldPlanned,
   'neighbour-corn-recorded': neighbourCornRecorded,
   'planting-recorded': plantingRecorded,
   'stand-counted': standCounted,

@@ -91,6 +91,7 @@ const ACT_OF_KIND: { readonly [K in Kind]: Act } = {
   'person-left': 'people',
   'visibility-set': 'share',
   'plot-recorded': 'work',
+  'field-planned': 'work',
   'neighbour-corn-recorded': 'work',
   'planting-recorded': 'work',
   'stand-counted': 'work',
