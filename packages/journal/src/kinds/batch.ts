@@ -56,6 +56,12 @@ const cookSeen = v.variant('type', [
   }),
   v.strictObject({ type: v.literal('rinsed'), waterL: volumeL(), hot: v.boolean() }),
   v.strictObject({ type: v.literal('skimmed') }),
+  /** A strip held in water the kernels stood in, or in kernels crushed in distilled water. */
+  v.strictObject({
+    type: v.literal('rinse-tested'),
+    way: v.picklist(['stood', 'crushed']),
+    stripPH: quantity({ min: 0, max: 14, unit: 'pH' }),
+  }),
   v.strictObject({ type: v.literal('hot-pack-ready') }),
   // biome-ignore lint/suspicious/noThenProperty: a word of the body, never a function, so nothing awaits it
   v.strictObject({ type: v.literal('off-heat'), then: v.picklist(['hot', 'chilled']) }),

@@ -1,7 +1,7 @@
-import type { Calc } from '@crib/science'
+import type { Calc, CalcResult } from '@crib/science'
 import { say } from '../shared/say.ts'
 import { amount, RULE, valuesOf } from './fields.ts'
-import { coverL, type WashInput, washPlan } from './rinse-wash.ts'
+import { coverL, type Wash, type WashInput, washPlan } from './rinse-wash.ts'
 
 const sourceKeys = ['crank-1975', 'rinse-worked'] as const
 
@@ -41,34 +41,36 @@ export const rinsePlanCalc: Calc<WashInput> = {
   },
   sourceKeys,
   example: { dryCornKg: 0.68, waterL: 30, timeMin: 120, boilsCount: 3 },
-  run: (input) => {
-    const wash = washPlan(input)
-    if (!wash) {
-      const why = [say('kettle:chem-rinse-no-water', { least: { value: Number(coverL(input).toFixed(1)), unit: 'L' } })]
-      return { ok: false, refused: 'not-enough-water-or-time', why, askWhom: [] }
-    }
-    const { plan } = wash
-    const value = valuesOf(input, sourceKeys)
-    return {
-      ok: true,
-      values: [
-        value('bathsCount', plan.baths.length, 'Count', 1),
-        value('waterEachL', plan.baths[0]!.freshL, 'L', 0.1),
-        value('takesMin', plan.minutes, 'Min', 1),
-        value('boilsCount', plan.boilsCount, 'Count', 1),
-        value('kernelFraction', wash.kernelFraction, 'Fraction', 0.01),
-        value('bathFraction', wash.bathFraction, 'Fraction', 0.001),
-        value('afterStandingFraction', wash.afterStandingFraction, 'Fraction', 0.01),
-      ],
-      reasons: [
-        ...wash.steps,
-        say('kettle:chem-rinse-inside', {
-          bath: { value: Number(wash.bathFraction.toFixed(3)), unit: 'Fraction' },
-          kernel: { value: Number(plan.kernelMean.toFixed(2)), unit: 'Fraction' },
-        }),
-        say('kettle:chem-rinse-model'),
-      ],
-      warnings: [say('kettle:chem-rinse-stand-test'), say('cautions:wash-caustic')],
-    }
-  },
+  run: (input) => rinseResult(input, washPlan(input)),
+}
+
+/** A wash that was found, or none, as the calculation tells it: for a screen that looked for it elsewhere. */
+export function rinseResult(input: WashInput, wash: Wash | null): CalcResult {
+  if (!wash) {
+    const why = [say('kettle:chem-rinse-no-water', { least: { value: Number(coverL(input).toFixed(1)), unit: 'L' } })]
+    return { ok: false, refused: 'not-enough-water-or-time', why, askWhom: [] }
+  }
+  const { plan } = wash
+  const value = valuesOf(input, sourceKeys)
+  return {
+    ok: true,
+    values: [
+      value('bathsCount', plan.baths.length, 'Count', 1),
+      value('waterEachL', plan.baths[0]!.freshL, 'L', 0.1),
+      value('takesMin', plan.minutes, 'Min', 1),
+      value('boilsCount', plan.boilsCount, 'Count', 1),
+      value('kernelFraction', wash.kernelFraction, 'Fraction', 0.01),
+      value('bathFraction', wash.bathFraction, 'Fraction', 0.001),
+      value('afterStandingFraction', wash.afterStandingFraction, 'Fraction', 0.01),
+    ],
+    reasons: [
+      ...wash.steps,
+      say('kettle:chem-rinse-inside', {
+        bath: { value: Number(wash.bathFraction.toFixed(3)), unit: 'Fraction' },
+        kernel: { value: Number(plan.kernelMean.toFixed(2)), unit: 'Fraction' },
+      }),
+      say('kettle:chem-rinse-model'),
+    ],
+    warnings: [say('kettle:chem-rinse-stand-test'), say('cautions:wash-caustic')],
+  }
 }

@@ -46,9 +46,8 @@ const COOKED_WET_FRACTION = 0.6
 const CLINGING_L_PER_KG = 0.2
 /** Water that covers a kilogram of cooked kernels. [L/kg]  common practice, no source */
 const COVER_L_PER_KG = 1.2
-const RINSE_MIN = 5
-const BOIL_MIN = 5
-const STAND_MIN = 45
+/** Each bath of a kind. [min]  Boils as printed; common practice, no source for the others. @source nchfp-hominy-without-lye */
+export const BATH_MIN = { rinse: 5, boil: 5, stand: 45 } as const
 
 /** Least water that covers these kernels once. [L] */
 export function coverL({
@@ -58,28 +57,39 @@ export function coverL({
   return dryCornKg * cookedPerDry * COVER_L_PER_KG
 }
 
-/** @returns null when the water does not cover the kernels once, or there is no time for one bath. */
-export function washPlan(input: WashInput): Wash | null {
-  const { dryCornKg, waterL, timeMin, boilsCount, cookedPerDry = COOKED_PER_DRY } = input
+/** What holds alkali after the cook: the water in the kernels and what clings to them. */
+export function washKernels({
+  dryCornKg,
+  cookedPerDry = COOKED_PER_DRY,
+}: Pick<WashInput, 'dryCornKg' | 'cookedPerDry'>): Kernels {
   const cookedKg = dryCornKg * cookedPerDry
-  const kernels: Kernels = {
+  return {
     radiusM: KERNEL_RADIUS_M,
     kernelWaterL: cookedKg * COOKED_WET_FRACTION,
     clingingL: cookedKg * CLINGING_L_PER_KG,
   }
+}
+
+/** @returns null when the water does not cover the kernels once, or there is no time for one bath. */
+export function washPlan(input: WashInput, onTried?: (bathsCount: number, ofCount: number) => void): Wash | null {
+  const { waterL, timeMin, boilsCount } = input
+  const kernels = washKernels(input)
   const leastBathL = coverL(input)
   const { cold, boil } = KERNEL_DIFFUSIVITY_M2_PER_S
-  const plan = leastAlkaliPlan({
-    kernels,
-    waterL,
-    timeMin,
-    leastBathL,
-    kinds: {
-      rinse: { minutes: RINSE_MIN, mostCount: 8, diffusivityM2PerS: cold.middle },
-      boil: { minutes: BOIL_MIN, mostCount: boilsCount, diffusivityM2PerS: boil.middle },
-      stand: { minutes: STAND_MIN, mostCount: 8, diffusivityM2PerS: cold.middle },
+  const plan = leastAlkaliPlan(
+    {
+      kernels,
+      waterL,
+      timeMin,
+      leastBathL,
+      kinds: {
+        rinse: { minutes: BATH_MIN.rinse, mostCount: 8, diffusivityM2PerS: cold.middle },
+        boil: { minutes: BATH_MIN.boil, mostCount: boilsCount, diffusivityM2PerS: boil.middle },
+        stand: { minutes: BATH_MIN.stand, mostCount: 8, diffusivityM2PerS: cold.middle },
+      },
     },
-  })
+    onTried,
+  )
   if (!plan) return null
   const leftAt = (end: 'low' | 'high') =>
     followBaths(

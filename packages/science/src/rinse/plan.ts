@@ -62,11 +62,15 @@ const KINDS: readonly BathKind[] = ['rinse', 'boil', 'stand']
  * The sequence that leaves least in the kernel. Every order of rinse, boil and stand is tried, up to eight baths, with
  * the water split evenly among them: the best split for the liquor itself, and close to it for the kernel.
  *
+ * @param onTried told after all plans of so many baths were tried, of how many at most; for a screen that waits. [count]
  * @returns null when there is no water or time for a single bath.
  * @throws {ValidRangeError} outside the ranges named at RinseQuestion.
  * @source crank-1975
  */
-export function leastAlkaliPlan(question: RinseQuestion): RinsePlan | null {
+export function leastAlkaliPlan(
+  question: RinseQuestion,
+  onTried?: (bathsCount: number, ofCount: number) => void,
+): RinsePlan | null {
   checkQuestion(question)
   const { kernels, waterL, timeMin, leastBathL, kinds } = question
   const mostBaths = Math.min(MOST_BATHS, Math.floor(waterL / leastBathL + 1e-9))
@@ -107,6 +111,7 @@ export function leastAlkaliPlan(question: RinseQuestion): RinsePlan | null {
       }
     }
     search(drainedKernels(), timeMin)
+    onTried?.(bathsCount, mostBaths)
   }
   return best
 }

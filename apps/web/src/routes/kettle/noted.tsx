@@ -89,6 +89,8 @@ function seenWords(seen: BatchFact['cook'][number]['seen'], { say }: Words, lotN
       })
     case 'skimmed':
       return say('kettle:stage-skim')
+    case 'rinse-tested':
+      return say(`kettle:rinse-tested-${seen.way}`, { pH: seen.stripPH })
     case 'hot-pack-ready':
       return say('kettle:walk-hot-pack-word')
     case 'off-heat':
