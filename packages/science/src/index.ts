@@ -171,6 +171,7 @@ export {
   type ThermalProperties,
 } from './heat/components.ts'
 export { type BrineCurve, type BrineJar, brineCurve, sphereHeatingFhMin } from './heat/convecting-brine.ts'
+export { type CurveBand, createCurveBand } from './heat/curve-band.ts'
 export {
   type ConductingCylinder,
   type CylinderCurve,
@@ -214,6 +215,7 @@ export {
   middleTemperatureC,
   plainCylinderMesh,
 } from './heat/jar-mesh.ts'
+export { type JarFrames, type JarMoments, type JarPicture, jarFrames, jarPicture } from './heat/jar-picture.ts'
 export { type JarInput, type JarStudy, jarSpreads, type MadeUpRun, type Pack, studyJar } from './heat/jar-study.ts'
 export {
   BOTULINUM_DESIGN,

@@ -7,6 +7,7 @@ import { moistAirCalc } from './drying/moist-air.calc.ts'
 import { gaugeCorrectionCalc } from './gauge/gauge-correction.calc.ts'
 import { foodPropertiesCalc } from './heat/food-properties.calc.ts'
 import { formulaMethodCalc } from './heat/formula-method.calc.ts'
+import { heatingFitCalc } from './heat/heating-fit.calc.ts'
 import { jarHeatingCalc } from './heat/jar-heating.calc.ts'
 import { whatVentingCostsCalc } from './heat/what-venting-costs.calc.ts'
 import { cookedYieldCalc } from './kernels/cooked-yield.calc.ts'
@@ -24,6 +25,7 @@ export const SCIENCE_CALCS: readonly Calc[] = [
   lethalityCalc,
   foodPropertiesCalc,
   formulaMethodCalc,
+  heatingFitCalc,
   jarHeatingCalc,
   whatVentingCostsCalc,
   kernelMeasureCalc,

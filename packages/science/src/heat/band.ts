@@ -117,6 +117,7 @@ function namesOf<Name extends string>(spreads: Spreads<Name>): readonly Name[] {
   return names
 }
 
-function middleOf<Name extends string>(spreads: Spreads<Name>): Values<Name> {
+/** The middle of every input. */
+export function middleOf<Name extends string>(spreads: Spreads<Name>): Values<Name> {
   return Object.fromEntries(Object.entries<LowMidHigh>(spreads).map(([name, { mid }]) => [name, mid])) as Values<Name>
 }
