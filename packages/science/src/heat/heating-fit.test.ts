@@ -14,8 +14,9 @@ describe('the calculation of a heating trial', () => {
     const result = heatingFitCalc.run({ readings, mediumC: 116, initialC: 62, straightFromMin: 5 })
     if (!result.ok) throw new Error(result.refused)
     const shown = Object.fromEntries(result.values.map((value) => [value.id, shownValue(value)]))
-    expect(shown).toMatchObject({ jh: 1.4, usedCount: 5 })
-    // Readings to a tenth of a degree, the last 4.3 °C below the canner: fh to about one part in a hundred.
+    expect(shown).toMatchObject({ usedCount: 5 })
+    // Readings are written to a tenth of a degree, the last 4.3 °C below the canner: about one part in a hundred.
+    expect(Math.abs(shown.jh! - 1.4)).toBeLessThan(0.014)
     expect(Math.abs(shown.fhMin! - 20)).toBeLessThan(0.2)
     expect(result.warnings.map(({ key }) => key)).toEqual(['heat:does-not-change-directions'])
   })
