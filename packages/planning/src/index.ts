@@ -171,8 +171,11 @@ export {
 } from './heat/run-marks.ts'
 export { createTraceThinner, type ThinTrace, type TraceReading, type TraceThinner } from './heat/thin-trace.ts'
 export { type ColdAnswer, type CoolingInput, coolingClock, type FreezingInput, freezingPlan } from './keeping/cold.ts'
+export { type CoolingPan, coolingPan, type PanStanding } from './keeping/cooling-pan.ts'
 export { type CornStorage, type CornStorageInput, cornStorage } from './keeping/corn-storage.ts'
 export { type DryingInput, type DryingOf, type DryingPlan, dryingPlan } from './keeping/drying-plan.ts'
+export { type DryingTray, dryingTray } from './keeping/drying-tray.ts'
+export { KEEPING_CALCS } from './keeping/keeping-calcs.ts'
 export { type LotStorage, lotStorages, storageSpells } from './keeping/lot-storage.ts'
 export {
   type FlourInput,
@@ -190,6 +193,7 @@ export {
   type TraceBack,
   traceBack,
 } from './keeping/recall.ts'
+export { type RecallChoice, recallChoices } from './keeping/recall-choices.ts'
 export { type CodeNode, type RecallFacts, type RecallGraph, recallGraph } from './keeping/recall-graph.ts'
 export {
   type DrillFound,

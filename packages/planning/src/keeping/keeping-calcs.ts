@@ -1,5 +1,6 @@
 /** Calculations of keeping and pantry, to be listed in the catalogue. */
 import type { Calc } from '@crib/science'
+import { lidsCalc } from '../pantry/lids.calc.ts'
 import { coolingClockCalc, freezingCalc } from './cold.calc.ts'
 import { cornStorageCalc } from './corn-storage.calc.ts'
 import { dryingCalc } from './drying.calc.ts'
@@ -17,4 +18,5 @@ export const KEEPING_CALCS: readonly Calc[] = [
   masaCalc,
   roastCalc,
   recallCalc,
+  lidsCalc,
 ]

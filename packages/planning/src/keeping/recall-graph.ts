@@ -14,6 +14,8 @@ export interface CodeNode {
   readonly batchIds: readonly string[]
   /** Batches that took food of this code: dried hominy milled later, a bag of the freezer put into jars. */
   readonly usedInBatchIds: readonly string[]
+  /** Codes of food that was ground or roasted from food of this code. */
+  readonly madeIntoCodes: readonly string[]
   /** Jars of this code's loads that a label of another code tells of. [count] */
   readonly toldElsewhereCount: number
 }
@@ -28,6 +30,8 @@ export interface RecallGraph {
   readonly codesOfBatch: ReadonlyMap<string, readonly string[]>
   readonly sourcesOfBatch: ReadonlyMap<string, BatchSources>
   readonly codesIntoBatch: ReadonlyMap<string, readonly string[]>
+  /** From a code to those it was ground or roasted from. */
+  readonly madeFromCodes: ReadonlyMap<string, readonly string[]>
 }
 
 export type RecallFacts = Pick<Facts, 'runs' | 'batches' | 'foodLots' | 'cornLots' | 'alkaliLots' | 'canners'>
@@ -38,6 +42,7 @@ interface GrowingNode {
   readonly runs: RunFact[]
   readonly batchIds: string[]
   readonly usedInBatchIds: string[]
+  readonly madeIntoCodes: string[]
   toldElsewhereCount: number
 }
 
@@ -46,10 +51,14 @@ export function recallGraph({ runs, batches, foodLots, alkaliLots }: RecallFacts
   const nodes = new Map<string, GrowingNode>()
   const codesOfBatch = new Map<string, string[]>()
   const codesIntoBatch = new Map<string, string[]>()
+  const madeFromCodes = new Map<string, string[]>()
   const nodeOf = (code: string): GrowingNode => {
     const known = nodes.get(code)
     if (known) return known
-    const node: GrowingNode = { code, lots: [], runs: [], batchIds: [], usedInBatchIds: [], toldElsewhereCount: 0 }
+    const node: GrowingNode = {
+      ...{ code, lots: [], runs: [], batchIds: [], usedInBatchIds: [], madeIntoCodes: [] },
+      toldElsewhereCount: 0,
+    }
     nodes.set(code, node)
     return node
   }
@@ -70,7 +79,12 @@ export function recallGraph({ runs, batches, foodLots, alkaliLots }: RecallFacts
     const node = nodeOf(lot.loadCode)
     node.lots.push(lot)
     cameFrom(node, lot.batchId)
-    for (const { how, batchId } of lot.uses) {
+    for (const { how, batchId, intoLotId } of lot.uses) {
+      const into = intoLotId === undefined ? undefined : foodLots[intoLotId]?.loadCode
+      if (into !== undefined && into !== lot.loadCode && !node.madeIntoCodes.includes(into)) {
+        node.madeIntoCodes.push(into)
+        push(madeFromCodes, into, lot.loadCode)
+      }
       if (how !== 'used-in-batch' || batchId === undefined || node.usedInBatchIds.includes(batchId)) continue
       node.usedInBatchIds.push(batchId)
       push(codesIntoBatch, batchId, node.code)
@@ -88,7 +102,7 @@ export function recallGraph({ runs, batches, foodLots, alkaliLots }: RecallFacts
   const sourcesOfBatch = new Map(
     Object.values(batches).map((batch) => [batch.batchId, sourcesOf(batch, judgedIn.get(batch.batchId) ?? [])]),
   )
-  return { nodes, codesOfBatch, sourcesOfBatch, codesIntoBatch }
+  return { nodes, codesOfBatch, sourcesOfBatch, codesIntoBatch, madeFromCodes }
 }
 
 /** Corn and alkali of one batch; where no alkali was noted at the pot, the one it was planned with. */

@@ -238,6 +238,21 @@ describe('where the jars went', () => {
   })
 })
 
+test('flour ground from a doubted lot is reached without a batch between them, and leads back to it', () => {
+  const { author, entries, kitchen, canners, lotIds } = village()
+  const flour = kitchen.newId()
+  entries.push(
+    author.write('food-put-up', { lotId: flour, loadCode: 'MILL-F', form: 'flour', count: 2, massKg: 0.9 }),
+    author.write('lot-used', { lotId: lotIds[0]!, count: 1, how: 'made-into', intoLotId: flour }),
+  )
+  const facts = foldFacts(entries)
+  const found = recall(facts, { by: 'canner', cannerId: canners.A })
+  expect(found.loadCodes).toContain('MILL-F')
+  expect(found.lots.find(({ lotId }) => lotId === lotIds[0])).toMatchObject({ usedInBatchCount: 1, onShelfCount: 3 })
+  expect(recall(facts, { by: 'canner', cannerId: canners.B }).loadCodes).not.toContain('MILL-F')
+  expect(traceBack(facts, 'MILL-F')?.madeFromCodes).toEqual(['MILL-261003-A1'])
+})
+
 test('a lot labelled otherwise than its load is told of once, under its own label', () => {
   const { author, entries, kitchen, canners, facts } = village()
   const [runId] = Object.keys(facts.runs)
@@ -254,10 +269,13 @@ const wiring = fc.record({
   runs: fc.array(fc.record({ batch: fc.nat(5), canner: fc.nat(2), dial: fc.boolean(), code: fc.nat(8) }), {
     maxLength: 8,
   }),
-  lots: fc.array(fc.record({ run: fc.nat(9), batch: fc.nat(5), code: fc.nat(8), usedIn: fc.nat(9) }), {
-    minLength: 1,
-    maxLength: 12,
-  }),
+  lots: fc.array(
+    fc.record({ run: fc.nat(9), batch: fc.nat(5), code: fc.nat(8), usedIn: fc.nat(9), into: fc.nat(24) }),
+    {
+      minLength: 1,
+      maxLength: 12,
+    },
+  ),
 })
 
 function wired({ batches, runs, lots }: typeof wiring extends fc.Arbitrary<infer W> ? W : never): Facts {
@@ -279,7 +297,7 @@ function wired({ batches, runs, lots }: typeof wiring extends fc.Arbitrary<infer
       at,
     },
   }))
-  const lotList = lots.map(({ run, batch, code, usedIn }, index) => ({
+  const lotList = lots.map(({ run, batch, code, usedIn, into }, index) => ({
     lotId: `lot-${index}`,
     ...(run < runs.length && { runId: `run-${run}` }),
     ...(batch < batches && { batchId: `batch-${batch}` }),
@@ -287,7 +305,10 @@ function wired({ batches, runs, lots }: typeof wiring extends fc.Arbitrary<infer
     form: 'jar',
     count: 1,
     remainingCount: 0,
-    uses: usedIn < batches ? [{ how: 'used-in-batch', count: 1, batchId: `batch-${usedIn}` }] : [],
+    uses: [
+      ...(usedIn < batches ? [{ how: 'used-in-batch', count: 1, batchId: `batch-${usedIn}` }] : []),
+      ...(into < lots.length ? [{ how: 'made-into', count: 1, intoLotId: `lot-${into}` }] : []),
+    ],
   }))
   const byId = <T>(list: readonly T[], key: keyof T) => Object.fromEntries(list.map((each) => [each[key], each]))
   return {

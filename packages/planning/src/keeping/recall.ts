@@ -76,6 +76,7 @@ export function traceBack(
   const codes = new Set([loadCode])
   const batchIds = new Set<string>()
   for (const code of codes) {
+    for (const from of graph.madeFromCodes.get(code) ?? []) codes.add(from)
     for (const batchId of graph.nodes.get(code)?.batchIds ?? []) {
       batchIds.add(batchId)
       for (const from of graph.codesIntoBatch.get(batchId) ?? []) codes.add(from)
@@ -132,7 +133,11 @@ function reachedCodes(graph: RecallGraph, origin: RecallOrigin): Set<string> {
       break
   }
   // A set grows while it is walked, so food made from recalled food is reached as well.
-  for (const code of codes) for (const batchId of graph.nodes.get(code)?.usedInBatchIds ?? []) addBatch(batchId)
+  for (const code of codes) {
+    const node = graph.nodes.get(code)
+    for (const batchId of node?.usedInBatchIds ?? []) addBatch(batchId)
+    for (const into of node?.madeIntoCodes ?? []) codes.add(into)
+  }
   return codes
 }
 

@@ -22,6 +22,7 @@ export interface RecalledLot {
   readonly given: readonly GivenAway[]
   readonly eatenCount: number
   readonly discardedCount: number
+  /** Or ground or roasted into food of another code. */
   readonly usedInBatchCount: number
   /** In the canner, and then neither on the shelf nor gone by this book. */
   readonly untoldCount: number
@@ -60,7 +61,7 @@ function lotTold(loadCode: string, lot: FoodLotFact): RecalledLot {
   for (const { how, count = 0, toWhom } of lot.uses) {
     if (how === 'given') given.push({ toWhom: toWhom ?? null, count })
     else if (how === 'discarded') discardedCount += count
-    else if (how === 'used-in-batch') usedInBatchCount += count
+    else if (how === 'used-in-batch' || how === 'made-into') usedInBatchCount += count
     else eatenCount += count
   }
   for (const { found, count } of lot.openings ?? []) {
