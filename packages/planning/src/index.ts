@@ -176,6 +176,7 @@ export { type CornStorage, type CornStorageInput, cornStorage } from './keeping/
 export { type DryingInput, type DryingOf, type DryingPlan, dryingPlan } from './keeping/drying-plan.ts'
 export { type DryingTray, dryingTray } from './keeping/drying-tray.ts'
 export { KEEPING_CALCS } from './keeping/keeping-calcs.ts'
+export { lotShrink } from './keeping/lot-shrink.ts'
 export { type LotStorage, lotStorages, storageSpells } from './keeping/lot-storage.ts'
 export {
   type FlourInput,
@@ -186,6 +187,7 @@ export {
   type RoastInput,
   roastedYield,
 } from './keeping/mill.ts'
+export { type MoistureForm, moistureTest } from './keeping/moisture.calc.ts'
 export {
   type Recall,
   type RecallOrigin,
@@ -207,6 +209,7 @@ export type {
   GivenAway,
   RecalledLot,
 } from './keeping/recalled-lots.ts'
+export { type MoistureBasis, percentFraction, type TypedMoisture, typedMoisture } from './keeping/typed-moisture.ts'
 export {
   type AlkaliDose,
   alkaliDose,

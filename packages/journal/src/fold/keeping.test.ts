@@ -76,6 +76,15 @@ test('a recall and its drill are told, and found again', () => {
 })
 
 describe('what is done to kept food', () => {
+  test('it stands where it was moved last', () => {
+    const { author, entries, jarsId } = crib()
+    entries.push(
+      author.write('food-moved', { lotId: jarsId, place: 'attic' }),
+      author.write('food-moved', { lotId: jarsId, place: 'cellar' }),
+    )
+    expect(foldFacts(entries).foodLots[jarsId]!.place).toBe('cellar')
+  })
+
   test('a pan cools from the moment it left the heat, with its readings, until it is put away', () => {
     const { kitchen, author, entries } = crib()
     const coolingId = kitchen.newId()

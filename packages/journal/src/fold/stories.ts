@@ -39,8 +39,10 @@ export function cornLotStory(lines: readonly LedgerLine[]): CornLotFact | null {
 }
 
 export function foodLotStory(lines: readonly LedgerLine[]): FoodLotFact | null {
-  const lot = told(lines, 'food-put-up').at(-1)
-  if (!lot) return null
+  const putUp = told(lines, 'food-put-up').at(-1)
+  if (!putUp) return null
+  const moved = told(lines, 'food-moved').at(-1)
+  const lot = { ...putUp, ...(moved && { place: moved.place }) }
   const uses = told(lines, 'lot-used')
   const openings = told(lines, 'food-opened')
   const workings = told(lines, 'food-worked')

@@ -23,7 +23,7 @@ import {
 } from './field.ts'
 import { foodPutUp, lotUsed } from './food-lot.ts'
 import { foodOpened, moistureTested, recallNoted, storeConditionNoted } from './keeping.ts'
-import { coolingNoted, dryingNoted, foodWorked } from './keeping-work.ts'
+import { coolingNoted, dryingNoted, foodMoved, foodWorked } from './keeping-work.ts'
 import { type Frozen, issuesToRefusals, type KindDefinition } from './kind.ts'
 import { kitchenNoted, kitchenOpened } from './kitchen.ts'
 import { personInvited, personJoined, personLeft, roleChanged } from './people.ts'
@@ -84,6 +84,7 @@ export const KINDS = {
   'cooling-noted': coolingNoted,
   'drying-noted': dryingNoted,
   'food-worked': foodWorked,
+  'food-moved': foodMoved,
 } as const
 
 export type Kind = keyof typeof KINDS

@@ -51,6 +51,15 @@ export const dryingNoted = defineKind({
   entity: ({ dryingId }) => `drying:${dryingId}`,
 })
 
+/** Where all that is left of a lot stands from now on. */
+export const foodMoved = defineKind({
+  kind: 'food-moved',
+  version: 1,
+  schema: v.strictObject({ lotId: id(), place: name() }),
+  migrate: [],
+  entity: ({ lotId }) => `lot:${lotId}`,
+})
+
 /** How a lot of food came to be by grinding or roasting another: what went in, what came out. Told of the new lot. */
 export const foodWorked = defineKind({
   kind: 'food-worked',

@@ -111,6 +111,7 @@ const ACT_OF_KIND: { readonly [K in Kind]: Act } = {
   'cooling-noted': 'work',
   'drying-noted': 'work',
   'food-worked': 'work',
+  'food-moved': 'work',
 }
 
 /** Null for a kind of a newer program: only the keeper may bring such lines. */

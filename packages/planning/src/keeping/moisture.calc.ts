@@ -10,7 +10,7 @@ import {
 import { nearest, reckon } from '../shared/reckon.ts'
 import { say } from '../shared/say.ts'
 
-interface MoistureForm {
+export interface MoistureForm {
   readonly by: 'oven' | 'weight' | 'closed-jar' | 'salt-jar'
   readonly dishG?: number
   readonly withWetG?: number
@@ -65,6 +65,11 @@ export const moistureCalc: Calc<MoistureForm> = {
     if (grown) return refuse('grew-heavier', say('keeping:grew-heavier'))
     return tested(form)
   },
+}
+
+/** What one home test shows. @source each way's own, named in the value */
+export function moistureTest(form: MoistureForm): CalcResult {
+  return moistureCalc.run(form)
 }
 
 const refuse = (refused: string, why: ReturnType<typeof say>): CalcResult => ({
