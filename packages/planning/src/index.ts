@@ -76,6 +76,15 @@ export {
 export { type RubReading, type RubTest, rubTest } from './batch/rub-test.ts'
 export { sharesOfParts } from './batch/shares.ts'
 export {
+  SLIP_RANGE_FRACTION,
+  type SlipForecast,
+  type SlipOutcome,
+  type SlipQuestion,
+  slipBelief,
+  slipForecast,
+  WANTED_FRACTION,
+} from './batch/slip-forecast.ts'
+export {
   alkaliBoilRangeMin,
   builtInStages,
   ownStage,

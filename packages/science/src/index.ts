@@ -355,6 +355,17 @@ export {
   wettestForLifeWetFraction,
 } from './seed/viability.ts'
 export { type BetaShape, betaCdfFraction, betaQuantile } from './statistics/beta.ts'
+export { DOSE_EXPONENT, type Dosing, minuteReached, minutesAtOne } from './slip/dosed-minutes.ts'
+export { learnSlip, type SlipBelief } from './slip/slip-belief.ts'
+export {
+  type SlipPlaces,
+  type SlipRange,
+  type SlipWish,
+  slipPlaces,
+  slippedRange,
+  slipRange,
+} from './slip/slip-forecast.ts'
+export { SLIP_PRIOR, type SlipPot, type SlipRub } from './slip/slip-model.ts'
 export { atLeastFraction, betaBinomialAtLeastFraction } from './statistics/binomial.ts'
 export {
   type CountOf,
