@@ -147,9 +147,22 @@ export {
   type DegreeDayStep,
   degreeDayPlan,
 } from './field/degree-day-plan.ts'
-export { type FieldPlan, type FieldPlanInput, fieldPlan } from './field/field-plan.ts'
+export { type FieldPlan, type FieldPlanInput, fieldPlan, fieldPlanTooLarge } from './field/field-plan.ts'
+export { fieldYears } from './field/field-years.ts'
+export { groundOfPlot, type PlotGround } from './field/ground.ts'
 export { cribLotOfHarvest, type PlantingRecords, plantingRecords } from './field/harvest.ts'
 export { type Isolation, type IsolationInput, type IsolationOutcome, isolation } from './field/isolation.ts'
+export { totalOnDay } from './field/own-totals.ts'
+export { fieldPlannedBody, type PlannedField, plannedField } from './field/planned-field.ts'
+export { crossingOfPlot, neighboursOf, type PlotCrossing } from './field/plot-crossing.ts'
+export {
+  halfSeenOn,
+  nextSeasonStep,
+  plantingsOfPlot,
+  SEASON_STEPS,
+  type SeasonStep,
+} from './field/season-of-planting.ts'
+export { type ShellingInput, shellingTime } from './field/shelling.ts'
 export { type DayReading, type Readings, readPasted, readRows, type TypedDay } from './field/temperatures.ts'
 export { type CountedPlace, type Estimate, estimateByEars, estimateByWeight } from './field/yield-estimate.ts'
 export { type BesideDirected, type DippedRun, dipsBesideDirected } from './heat/dips-beside-directed.ts'
@@ -240,6 +253,7 @@ export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'
 export { type LidNeed, lidsAndJarsToBuy, type UseForecast, useForecasts } from './pantry/use-forecast.ts'
 export { readStandTest, type WashSoFar, washSoFar } from './kettle-chemistry/wash-so-far.ts'
 export { SEED_CALCS } from './seed/calcs.ts'
+export { isSameCorn } from './seed/corn-names.ts'
 export {
   type GerminationInput,
   germinationInterval,
@@ -248,6 +262,7 @@ export {
   replicateTolerance,
   type SproutCount,
 } from './seed/germination.ts'
+export { type GrowOut, growOut } from './seed/grow-out.ts'
 export { kernelsPerOzOfHundred } from './seed/kernels-per-oz.ts'
 export {
   type AlleleLossInput,
@@ -258,6 +273,8 @@ export {
   type OffTypeInput,
   offTypeTrend,
 } from './seed/line-advice.ts'
+export { type OffTypeKind, offTypeCounts, offTypesOfCorn } from './seed/off-types-of-corn.ts'
+export { nextSowingOn, type ReserveFromBook, reserveFromBook } from './seed/reserve-from-book.ts'
 export {
   type FieldYear,
   type PlantingNeed,

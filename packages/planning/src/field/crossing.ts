@@ -21,6 +21,8 @@ export interface NeighbourCorn {
   readonly bearingDeg?: number
   /** Day half its tassels had opened, as a day number. */
   readonly halfTasselDay?: number
+  /** Whether its pollen leaves a mark on this corn's kernels the same year; absent: not told. */
+  readonly wouldShow?: boolean
 }
 
 /** What would be changed. */

@@ -4,6 +4,7 @@ import { degreeDaysCalc } from './degree-days.calc.ts'
 import { fieldPlanCalc } from './field-plan.calc.ts'
 import { harvestWeightCalc } from './harvest-weight.calc.ts'
 import { isolationCalc } from './isolation.calc.ts'
+import { shellingTimeCalc } from './shelling.calc.ts'
 import { yieldEstimateCalc } from './yield-estimate.calc.ts'
 
 export const FIELD_CALCS: readonly Calc[] = [
@@ -12,4 +13,5 @@ export const FIELD_CALCS: readonly Calc[] = [
   degreeDaysCalc,
   yieldEstimateCalc,
   harvestWeightCalc,
+  shellingTimeCalc,
 ]

@@ -9,6 +9,7 @@ interface IsolationFields {
     readonly distanceM: number
     readonly bearingDeg?: number
     readonly halfTasselOn?: string
+    readonly wouldShow?: boolean
   }[]
   readonly halfSilkOn?: string
   readonly plotLengthM?: number
@@ -37,6 +38,7 @@ export const isolationCalc: Calc<IsolationFields> = {
         distanceM: { ...LENGTH, label: 'From nearest plant to nearest plant' },
         bearingDeg: { ...BEARING, label: 'Towards it, degrees clockwise from north' },
         halfTasselOn: { ...DAY, label: 'Day half its tassels were open, such as 2026-07-20' },
+        wouldShow: { kind: 'flag', optional: true, label: 'Its pollen would show on your kernels' },
       },
     },
     halfSilkOn: { ...DAY, label: 'Day half of your plants showed silk, such as 2026-07-19' },

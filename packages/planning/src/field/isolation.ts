@@ -82,6 +82,9 @@ export function isolation(input: IsolationInput): IsolationOutcome {
       ),
       ...borderRule(input, near),
       say('field:colour-shows'),
+      ...neighbours.flatMap(({ name, wouldShow }) =>
+        wouldShow === undefined ? [] : [say(wouldShow ? 'field:would-show' : 'field:would-not-show', { name })],
+      ),
     ],
     warnings: [
       say('field:never-none'),

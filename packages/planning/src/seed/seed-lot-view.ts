@@ -61,6 +61,19 @@ export function storeOfLot(
   return { record }
 }
 
+/** The store of a lot from a day on: its last word holds as long as is asked. Nothing where it is not told or off the equation. */
+export function storeFromDay(lot: Parameters<typeof storeOfLot>[0], isoDay: string): SeedStore {
+  const store = storeOfLot(lot)
+  if (!isStoreKnown(store) || storeFault(store)) return {}
+  let before = Math.max(0, daysBetween(lot.putByOn, isoDay))
+  const record = (store.record ?? []).flatMap((period) => {
+    const gone = Math.min(before, period.days)
+    before -= gone
+    return period.days > gone ? [{ ...period, days: period.days - gone }] : []
+  })
+  return { record }
+}
+
 export interface SeedLotView {
   readonly seedLotId: string
   readonly storedDays: number
