@@ -122,6 +122,22 @@ describeInBrowser('two devices a day apart', () => {
     ])
     expect(new Set(heatOff.map(({ envelope }) => envelope.deviceId)).size).toBe(2)
     expect(foldFacts(after).questions).toMatchObject([{ code: 'question-two-heat-off-times' }])
+
+    // One of them knows: a tap answers it, on both devices, and nothing is thrown away.
+    await first.page.getByRole('link', { name: /^Answer for load/ }).click()
+    await tap(first.page, '11:18 holds')
+    await first.page.getByRole('button', { name: '11:31 holds' }).waitFor({ state: 'detached' })
+    await copied(first.page)
+    await second.page.reload()
+    await goTo(second.page, '/', 'The year')
+    await second.page.getByText('two people told two times of heat off').waitFor({ state: 'detached', timeout: 60_000 })
+    const answered = await entriesOnServer(house)
+    expect(answered).toHaveLength(after.length + 1)
+    expect(foldFacts(answered).questions).toEqual([])
+    const [run] = Object.values(foldFacts(answered).runs)
+    expect(
+      run!.events.filter(({ event }) => event.type === 'heat-off').map(({ instant }) => instant.slice(0, 16)),
+    ).toEqual(['2026-10-03T15:18'])
     expect([...first.faults, ...second.faults]).toEqual([])
     await first.context.close()
     await second.context.close()

@@ -2,10 +2,13 @@
  * The year: the corn as a mass balance, what the book asks, and the one next thing to do.
  * Says only what shell, common and errors hold: the first screen waits for no other words.
  */
+import type { Facts, RunFact } from '@crib/journal'
+import { type BalanceOfYear, balanceOfYear, becameInYear, yearsOf } from '../year/balance-of-year.ts'
 import type { MessageKey } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../book/book.tsx'
 import {
+  ButtonRow,
   ChoiceTags,
   Empty,
   Figure,
@@ -15,12 +18,12 @@ import {
   Passage,
   Reasons,
   Sheet,
+  SideAction,
 } from '../parts-of-the-sheet/index.ts'
 import { usePreferences } from '../preferences.tsx'
 import { askedSentence } from '../records/asked-sentence.ts'
 import { weight } from '../records/corn-lots.tsx'
 import { useWords } from '../words.tsx'
-import { type BalanceOfYear, balanceOfYear, becameInYear, yearsOf } from '../year/balance-of-year.ts'
 import { Braid } from '../year/braid.tsx'
 import { nextThing } from '../year/next-thing.ts'
 
@@ -54,6 +57,15 @@ export default function HomeScreen() {
       {facts.questions.length > 0 && (
         <Passage title={say('shell:questions-title')} margin={<MarginNote>{say('shell:questions-margin')}</MarginNote>}>
           <Reasons sentences={facts.questions.map(askedSentence)} />
+          <ButtonRow>
+            {facts.questions
+              .flatMap(({ entities }) => runsAsked(facts, entities))
+              .map(({ runId, begun }) => (
+                <SideAction key={runId} href={`/canner/run/${runId}`}>
+                  {say('shell:questions-run', { name: begun.loadCode })}
+                </SideAction>
+              ))}
+          </ButtonRow>
         </Passage>
       )}
       <Passage
@@ -87,6 +99,11 @@ export default function HomeScreen() {
       </Passage>
     </Sheet>
   )
+}
+
+/** The canner loads a question is about: it is answered on their sheets. */
+function runsAsked(facts: Facts, entities: readonly string[]): RunFact[] {
+  return Object.values(facts.runs).filter(({ runId }) => entities.includes(`run:${runId}`))
 }
 
 function BalanceTable({ balance }: { readonly balance: BalanceOfYear }) {

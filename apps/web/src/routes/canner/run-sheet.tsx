@@ -13,6 +13,7 @@ import { Say, useWords } from '../../words.tsx'
 import '../../walk/walk.css'
 import { ClockAsked } from './clock-asked.tsx'
 import { type Due, useDueCall } from './due-call.ts'
+import { HeatOffAsked } from './heat-off-asked.tsx'
 import { LidChecks, Loading } from './loading.tsx'
 import { OnTheFire } from './on-the-fire.tsx'
 import { RunLog } from './run-log.tsx'
@@ -102,6 +103,7 @@ function RunSheet({ run }: { readonly run: RunFact }) {
       {(isSealTime || phase === 'seals-seen') && (phase === 'seals-seen' || state.outcome !== 'time-ran') && (
         <PutUp at={at} />
       )}
+      <HeatOffAsked at={at} />
       {state.questions.length > 0 && (
         <Passage title={say('canner:run-screen-asks-title')}>
           <Reasons sentences={state.questions} />
