@@ -166,6 +166,7 @@ export { type ShellingInput, shellingTime } from './field/shelling.ts'
 export { type DayReading, type Readings, readPasted, readRows, type TypedDay } from './field/temperatures.ts'
 export { type CountedPlace, type Estimate, estimateByEars, estimateByWeight } from './field/yield-estimate.ts'
 export { type BesideDirected, type DippedRun, dipsBesideDirected } from './heat/dips-beside-directed.ts'
+export { type JarStudyValues, type JarSwing, jarAt, studyValues } from './heat/jar-values.ts'
 export {
   type LoggerFault,
   type LoggerFaultKind,
@@ -184,6 +185,19 @@ export {
   proposeLoggerMapping,
 } from './heat/logger-mapping.ts'
 export {
+  instantOfReading,
+  type LoggerTrace,
+  type ReadingClock,
+  type TracedLogger,
+  type TraceRole,
+  traceLogger,
+} from './heat/logger-traces.ts'
+export { madeUpLikeRun, madeUpRun } from './heat/made-up-run.ts'
+export { type CannerOwnTimes, cannerOwnTimes, type OwnTime } from './heat/own-times.ts'
+export { type PictureCsv, pictureCsv } from './heat/picture-csv.ts'
+export { practiceLog } from './heat/practice-log.ts'
+export { alreadyWritten, type ModelledTrace, type Replay, type ReplayWish, replayRun } from './heat/replay.ts'
+export {
   findRunMarks,
   type MarksWish,
   type ProposedMark,
@@ -192,6 +206,7 @@ export {
   type TraceDip,
 } from './heat/run-marks.ts'
 export { createTraceThinner, type ThinTrace, type TraceReading, type TraceThinner } from './heat/thin-trace.ts'
+export { type WhyCard, type WhyId, type WhyVariant, whyCards } from './heat/why-cards.ts'
 export { type ColdAnswer, type CoolingInput, coolingClock, type FreezingInput, freezingPlan } from './keeping/cold.ts'
 export { type CoolingPan, coolingPan, type PanStanding } from './keeping/cooling-pan.ts'
 export { type CornStorage, type CornStorageInput, cornStorage } from './keeping/corn-storage.ts'

@@ -3,20 +3,18 @@
  * It mends nothing: a dip below the line means the full time again from the start.
  */
 import {
-  brineCurve,
   curveLethalityMin,
-  cylinderCurve,
   historyFromPressure,
-  JAR_SIZES,
   LETHALITY_250F,
-  PACKED_HOMINY_DIFFUSIVITY_M2_PER_S,
   requireInRange,
   type SurfaceHistory,
   standardPressureKPaAbs,
 } from '@crib/science'
+import { looseJarC, type ModelledJar, solidJarC } from './jar-models.ts'
 import type { TraceReading } from './thin-trace.ts'
 
-export interface DippedRun {
+/** `foodC`: food when the vent was closed. */
+export interface DippedRun extends ModelledJar {
   /** From closing the vent to zero. [psi]  Two readings or more, times rising. */
   readonly pressure: readonly TraceReading[]
   readonly requiredPsi: number
@@ -24,9 +22,6 @@ export interface DippedRun {
   readonly fromMin: number
   readonly toMin: number
   readonly elevationM: number
-  readonly jar: keyof typeof JAR_SIZES
-  /** Food when the vent was closed. [°C] */
-  readonly foodC: number
 }
 
 export interface BesideDirected {
@@ -36,8 +31,6 @@ export interface BesideDirected {
 }
 
 const KPA_PER_PSI = 6.894757293168
-/** Kernels of 5.5 mm in as much liquid, behind glass and films. Common practice, no source; only a share comes of it. */
-const BRINE = { heatJPerM3K: 4e6, overallWPerM2K: 200, kernelRadiusM: 0.0055 }
 const STEP_S = 10
 
 /** @throws {ValidRangeError} for a trace, pressure, jar temperature or span out of range. */
@@ -46,10 +39,11 @@ export function dipsBesideDirected(run: DippedRun): BesideDirected {
   requireInRange('toMin', run.toMin, { min: run.fromMin, max: 1e9, unit: 'min', source: 'project-rule' })
   const seen = surfaceOf(run, run.pressure)
   const directed = surfaceOf(run, filled(run))
-  const share = (worth: (surface: SurfaceHistory) => number) => worth(seen) / worth(directed)
+  const worth = (jarC: typeof looseJarC, surface: SurfaceHistory) =>
+    curveLethalityMin({ temperaturesC: jarC(run, surface, STEP_S), stepS: STEP_S }, LETHALITY_250F)
   return {
-    freeBrineFraction: share((surface) => loose(run, surface)),
-    packedSolidFraction: share((s) => solid(run, s)),
+    freeBrineFraction: worth(looseJarC, seen) / worth(looseJarC, directed),
+    packedSolidFraction: worth(solidJarC, seen) / worth(solidJarC, directed),
   }
 }
 
@@ -79,26 +73,4 @@ function surfaceOf({ elevationM, foodC }: DippedRun, trace: readonly TraceReadin
   const log = trace.map(({ atMin, value }) => ({ timeMin: atMin, pressureKPaGauge: Math.max(0, value) * KPA_PER_PSI }))
   const atmosphereKPaAbs = standardPressureKPaAbs(elevationM)
   return historyFromPressure(log, { atmosphereKPaAbs, airLeftFraction: 0, floorC: Math.min(foodC, 95) })
-}
-
-function solid({ jar, foodC }: DippedRun, surface: SurfaceHistory): number {
-  const cylinder = { ...JAR_SIZES[jar], diffusivityM2PerS: PACKED_HOMINY_DIFFUSIVITY_M2_PER_S.mid }
-  return curveLethalityMin(cylinderCurve(cylinder, surface, { initialC: foodC, stepS: STEP_S }), LETHALITY_250F)
-}
-
-function loose({ jar, foodC }: DippedRun, surface: SurfaceHistory): number {
-  const { radiusM, halfHeightM } = JAR_SIZES[jar]
-  const halfJPerK = Math.PI * radiusM ** 2 * halfHeightM * BRINE.heatJPerM3K
-  const curve = brineCurve(
-    {
-      conductanceWPerK: BRINE.overallWPerM2K * 2 * Math.PI * radiusM * (radiusM + 2 * halfHeightM),
-      liquidJPerK: halfJPerK,
-      kernelsJPerK: halfJPerK,
-      kernelRadiusM: BRINE.kernelRadiusM,
-      kernelDiffusivityM2PerS: PACKED_HOMINY_DIFFUSIVITY_M2_PER_S.mid,
-    },
-    surface,
-    { initialC: foodC, stepS: STEP_S },
-  )
-  return curveLethalityMin({ temperaturesC: curve.kernelCentreC, stepS: STEP_S }, LETHALITY_250F)
 }
