@@ -107,6 +107,12 @@ describe('who may ask', () => {
     expect((await get('/api/kitchens')).status).toBe(200)
   })
 
+  test('a page may compile a kernel, and may run no text as script', async () => {
+    const policy = (await get('/api/health')).headers.get('content-security-policy')!
+    const script = policy.split(';').find((part) => part.trim().startsWith('script-src '))
+    expect(script?.trim().split(' ')).toEqual(['script-src', "'self'", "'wasm-unsafe-eval'"])
+  })
+
   test('an unknown address of the API is a JSON 404, not a page', async () => {
     const answer = await get('/api/nothing')
     expect(answer.status).toBe(404)

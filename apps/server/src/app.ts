@@ -40,6 +40,8 @@ export function createApp({ store, people, care, webDist, hostNames }: AppParts)
     secureHeaders({
       contentSecurityPolicy: {
         defaultSrc: ["'self'"],
+        // The heat kernel is compiled from bytes in the page's own script; no text is ever run as script.
+        scriptSrc: ["'self'", "'wasm-unsafe-eval'"],
         // Inline style attributes carry measured widths of drawings.
         styleSrc: ["'self'", "'unsafe-inline'"],
         imgSrc: ["'self'", 'data:', 'blob:'],

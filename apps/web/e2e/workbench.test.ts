@@ -1,6 +1,7 @@
 /** At the bench: a form made from a calculation's inputs keeps what is typed, says what is wrong beside it, and can be handed on. */
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { HEAT_STEP_BASE64 } from '../../../packages/science/src/heat/heat-step-bytes.ts'
 import { toHash } from '../src/routes/workbench/link.ts'
 import { describeInBrowser, type House, launchChromium, openOwnBook, openPage, startHouse } from './harness.ts'
 
@@ -115,5 +116,23 @@ describeInBrowser('the workbench', () => {
     await openBench(`kernel-measure${new URL(page.url()).hash}`)
     await page.locator('#in-volumeL-reading').getByText('3.3 L (3.49 liquid qt)').waitFor()
     await value('Dry kernels, dry measure').getByText('3 dry qt').waitFor()
+  })
+
+  test('may compile the heat kernel, and may run no text as script', async () => {
+    await openBench('jar-heating')
+    const answer = await page.evaluate(async (base64) => {
+      // What is run from outside is excused from the page's policy; what it sets off later is not.
+      await new Promise((later) => setTimeout(later))
+      const bytes = Uint8Array.from(atob(base64), (char) => char.charCodeAt(0))
+      const { exports } = new WebAssembly.Instance(new WebAssembly.Module(bytes))
+      let text = 'run'
+      try {
+        Reflect.construct(Function, ['return 1'])
+      } catch (error) {
+        text = (error as Error).name
+      }
+      return { names: Object.keys(exports).toSorted(), text }
+    }, HEAT_STEP_BASE64)
+    expect(answer).toEqual({ names: ['begin', 'memory', 'step'], text: 'EvalError' })
   })
 })

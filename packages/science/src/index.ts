@@ -184,7 +184,8 @@ export {
   slabMiddleUnaccomplished,
 } from './heat/cylinder-series.ts'
 export { type EmpiricalHeating, empiricalHeatingC, type FittedHeating, fitHeating } from './heat/empirical-heating.ts'
-export { conductInto, type HeatField, type HeatMesh, type HeatRun } from './heat/finite-volume.ts'
+export { conductInto, type HeatField, type HeatRun } from './heat/finite-volume.ts'
+export type { HeatMesh } from './heat/finite-volume-grid.ts'
 export { ballFhPerU, ballGDeltaF } from './heat/formula-ball.ts'
 export {
   type FormulaResult,

@@ -1,6 +1,7 @@
 /** Meshes for the finite-volume model: one material throughout, or a jar with glass, food and headspace. */
 import { requireInRange, type ValidRange } from '../errors.ts'
-import type { HeatField, HeatMesh } from './finite-volume.ts'
+import type { HeatField } from './finite-volume.ts'
+import type { HeatMesh } from './finite-volume-grid.ts'
 import { JAR_GLASS, JAR_HEADSPACE, type JarSize, type Material } from './jar-materials.ts'
 
 const CELLS: ValidRange = { min: 4, max: 1000, unit: 'cells', source: 'project-rule' }
