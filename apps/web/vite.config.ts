@@ -2,6 +2,9 @@ import react from '@vitejs/plugin-react'
 import { defineConfig } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 
+/** Our packages only define things: what a screen does not use need not travel with it. */
+const treeshake = { moduleSideEffects: [{ test: /\/packages\/[a-z]+\/src\//, sideEffects: false }] }
+
 export default defineConfig({
   root: import.meta.dirname,
   build: {
@@ -10,11 +13,9 @@ export default defineConfig({
     target: 'es2022',
     assetsInlineLimit: 0,
     manifest: true,
-    rolldownOptions: {
-      // Our packages only define things: what a screen does not use need not travel with it.
-      treeshake: { moduleSideEffects: [{ test: /\/packages\/[a-z]+\/src\//, sideEffects: false }] },
-    },
+    rolldownOptions: { treeshake },
   },
+  worker: { format: 'es', rolldownOptions: { treeshake } },
   server: { proxy: { '/api': 'http://127.0.0.1:7440' } },
   plugins: [
     react(),

@@ -254,14 +254,36 @@ export {
   type DosedAlkali,
   type DoseInput,
 } from './kettle-chemistry/alkali-dose.ts'
+export {
+  anHourAtElevation,
+  type DoseRow,
+  doseAcross,
+  doseOf,
+  eqPerKgForHydroxide,
+} from './kettle-chemistry/dose-across.ts'
+export { type DosePot, type DoseWish, dosePot } from './kettle-chemistry/dose-pot.ts'
 export { type LotStrength, type LotTest, lotStrength } from './kettle-chemistry/lot-strength.ts'
-export { type RecipeStrength, recipeStrengths } from './kettle-chemistry/recipes.ts'
+export {
+  type LotTestFound,
+  lotOverTime,
+  readLotTest,
+  type TestOverTime,
+  unmeasuredAsh,
+} from './kettle-chemistry/lot-tests.ts'
+export {
+  alkaliInPot,
+  type OwnStrength,
+  type OwnStrengths,
+  ownStrengths,
+  potCornKg,
+} from './kettle-chemistry/own-strengths.ts'
+export { type PotDisposal, potDisposal } from './kettle-chemistry/pot-disposal.ts'
+export { type PrintedRecipe, printedRecipes, type RecipeStrength, recipeStrengths } from './kettle-chemistry/recipes.ts'
+export { rinseResult } from './kettle-chemistry/rinse-plan.calc.ts'
 export { type Wash, type WashInput, washPlan } from './kettle-chemistry/rinse-wash.ts'
 export { type TestedStrength, testedStrength, testedStrengths } from './kettle-chemistry/tested-lot.ts'
-export { type DoseRow, doseAcross, doseOf, eqPerKgForHydroxide } from './kettle-chemistry/dose-across.ts'
+export { readStandTest, type WashSoFar, washSoFar } from './kettle-chemistry/wash-so-far.ts'
 export { type WeakLotAdvice, type WeakLotInput, weakLotAdvice } from './kettle-chemistry/weak-lot.ts'
-export { type LotTestFound, lotOverTime, readLotTest, type TestOverTime } from './kettle-chemistry/lot-tests.ts'
-export { alkaliInPot, type OwnStrength, type OwnStrengths, ownStrengths } from './kettle-chemistry/own-strengths.ts'
 export { dayAfter, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
 export { rinseResult } from './kettle-chemistry/rinse-plan.calc.ts'
 export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'

@@ -5,6 +5,7 @@
 import { ALKALI_MAKES, BOUGHT_ALKALIS, type CalcResult, molPerLForHydroxide, type Reckoned } from '@crib/science'
 import { alkaliDoseCalc } from './alkali-dose.calc.ts'
 import { alkaliDose, type DosedAlkali, type DoseInput } from './alkali-dose.ts'
+import { cookAltitudeCalc } from './cook-altitude.calc.ts'
 import { valuesOf } from './fields.ts'
 
 /** What a cook would call it. */
@@ -56,8 +57,10 @@ export function doseAcross(input: Omit<DoseInput, 'alkali'>): readonly DoseRow[]
   })
 }
 
+export type DoseAsked = Parameters<typeof alkaliDoseCalc.run>[0]
+
 /** The dose of one alkali in full, as calculation `alkali-dose` tells it. */
-export function doseOf(input: Parameters<typeof alkaliDoseCalc.run>[0]): CalcResult {
+export function doseOf(input: DoseAsked): CalcResult {
   return alkaliDoseCalc.run(input)
 }
 
@@ -77,4 +80,9 @@ export function eqPerKgForHydroxide(
       : [ALKALI_MAKES[alkali].brings, ALKALI_MAKES[alkali].eqPerMol]
   const molPerL = molPerLForHydroxide(brings, hydroxideMolPerL, temperatureC)
   return molPerL === null ? null : (molPerL * eqPerMol * waterL) / cornKg
+}
+
+/** An hour at the boil near sea level, in an open pot at that elevation, as calculation `cook-altitude` tells it. */
+export function anHourAtElevation(elevationM: number): CalcResult {
+  return cookAltitudeCalc.run({ elevationM, seaLevelMin: 60 })
 }

@@ -4,6 +4,7 @@
  */
 import type { AlkaliLotFact, BodyOf } from '@crib/journal'
 import {
+  type AshKept,
   type CalcResult,
   clopperPearson1934,
   isCorrosive,
@@ -14,6 +15,7 @@ import {
   stripHydroxideMolPerL,
 } from '@crib/science'
 import { say } from '../shared/say.ts'
+import { ashStrengthCalc } from './ash-strength.calc.ts'
 import { corrosiveWarning, tooStrong, valuesOf, wider } from './fields.ts'
 import { lotStrength } from './lot-strength.ts'
 import { titrationCalc } from './titration.calc.ts'
@@ -122,4 +124,9 @@ function strengthOf(found: LotTestFound): Pick<TestOverTime, 'alkali' | 'hydroxi
 
 function perKg(liquor: Spread, steepedG: number, steepWaterL: number): Spread {
   return wider(liquor, lotStrengthEqPerKg(1, steepWaterL, steepedG))
+}
+
+/** An ash that nobody measured, by how it was kept, with its whole spread. */
+export function unmeasuredAsh(kept: AshKept): CalcResult {
+  return ashStrengthCalc.run({ kept })
 }

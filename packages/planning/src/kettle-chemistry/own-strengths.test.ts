@@ -1,6 +1,7 @@
 import type { Facts } from '@crib/journal'
 import { expect, test } from 'vitest'
 import { alkaliInPot, ownStrengths } from './own-strengths.ts'
+import { potDisposal } from './pot-disposal.ts'
 
 const at = { instant: '2026-11-03T14:00:00.000Z', zone: 'UTC', entryId: 'e' }
 const titrated = {
@@ -36,4 +37,14 @@ test('an ash that nobody titrated has no strength, and its pot is counted as not
   const book = facts([])
   expect(alkaliInPot(book, book.batches.b!, 1)).toBeNull()
   expect(ownStrengths(book)).toEqual({ rows: [], unmeasuredCount: 1 })
+})
+
+test('a spent pot takes at most the vinegar of all its alkali, and without a measure says only how', () => {
+  const book = facts([titrated])
+  const known = potDisposal(book, book.batches.b!, 1, 5)
+  // 0.364 eq and its range upward, of 0.8326 mol/L.
+  expect(known.vinegarL!.value).toBeGreaterThan(0.437)
+  expect(known.vinegarL!.value).toBeLessThan(0.46)
+  const unknown = potDisposal(facts([]), book.batches.b!, 1, 5)
+  expect([unknown.vinegarL, unknown.reasons.map(({ key }) => key)]).toEqual([undefined, ['kettle:chem-disposal-how']])
 })

@@ -64,11 +64,16 @@ function eqOf(lot: AlkaliLotFact, { cups, massKg }: AlkaliAddition): Spread | nu
   return { value: eq, low: eq, high: eq }
 }
 
-function strengthOf(facts: Facts, batch: BatchFact, plan: BatchPlan | null, potLoad: number): OwnStrength | null {
+/** Dry corn of one pot-load by weight. [kg]  Null without a plan. */
+export function potCornKg({ kitchen }: Pick<Facts, 'kitchen'>, plan: BatchPlan | null, potLoad: number): number | null {
   const cornQt = potCornLiquidQt(plan, potLoad)
+  return cornQt === null ? null : convert(cornQt * (kitchen?.shelledLbPerLiquidQt ?? LB_PER_LIQUID_QT), 'Lb', 'Kg')
+}
+
+function strengthOf(facts: Facts, batch: BatchFact, plan: BatchPlan | null, potLoad: number): OwnStrength | null {
+  const cornKg = potCornKg(facts, plan, potLoad)
   const eq = alkaliInPot(facts, batch, potLoad)
-  if (cornQt === null || !eq || eq.value === 0) return null
-  const cornKg = convert(cornQt * (facts.kitchen?.shelledLbPerLiquidQt ?? LB_PER_LIQUID_QT), 'Lb', 'Kg')
+  if (cornKg === null || !eq || eq.value === 0) return null
   const boil = potWalk(batch, plan, potLoad).steps.find(({ stage }) => stage.kind === 'alkali-boil')
   const value = valuesOf({ batchId: batch.batchId, potLoad, cornKg, waterL: boil?.waterL ?? null }, [
     'vinegar-titration-worked',

@@ -9,9 +9,11 @@ import {
   ashPotassiumEqPerKg,
   type BoughtAlkali,
   convert,
+  type Reckoned,
   UNITS,
   type Unit,
 } from '@crib/science'
+import { valuesOf } from './fields.ts'
 
 export interface RecipeStrength {
   readonly id: string
@@ -59,6 +61,24 @@ export function recipeStrengths(): readonly RecipeStrength[] {
       ]
     })
     .toSorted((a, b) => a.eqPerKg - b.eqPerKg)
+}
+
+export interface PrintedRecipe extends Omit<RecipeStrength, 'eqPerKg' | 'eqPerL'> {
+  readonly eqPerKg: Reckoned
+  /** Absent where no water is printed. */
+  readonly eqPerL?: Reckoned
+}
+
+/** The same, to be shown. */
+export function printedRecipes(): readonly PrintedRecipe[] {
+  return recipeStrengths().map(({ eqPerKg, eqPerL, ...recipe }) => {
+    const value = valuesOf({ recipe: recipe.name }, [recipe.sourceKey, 'hominy-recipes-recomputed'])
+    return {
+      ...recipe,
+      eqPerKg: value('eqPerKg', eqPerKg, 'EqPerKg', 0.001),
+      ...(eqPerL !== null && { eqPerL: value('eqPerL', eqPerL, 'EqPerL', 0.001) }),
+    }
+  })
 }
 
 function recipeEq({ alkali, alkaliAmount, alkaliUnit }: AlkaliRecipe): number | null {
