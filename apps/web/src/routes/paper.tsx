@@ -1,6 +1,8 @@
 /** Paper: everything that can be printed for the day at hand, and each sheet to look at before it is printed. */
 import { Route, Switch } from 'wouter'
 import { NotHere } from '../shell/not-here.tsx'
+import { CallListPage, ClassSheetPage, RecallNoticePage, YearPage } from './paper/book-pages.tsx'
+import { LyeSheetPage, RubLogPage, TitrationSheetPage } from './paper/kettle-pages.tsx'
 import { BatchSheetPage, BlankLogPage, CannerCardPage, LabelsPage, RunLogPage, WallBoardPage } from './paper/pages.tsx'
 import { PaperList } from './paper/paper-list.tsx'
 import { ReserveTagsPage, SeedEnvelopePage, SproutingTestPage } from './paper/seed-pages.tsx'
@@ -22,3 +24,8 @@ export default function PaperScreen() {
     </Switch>
   )
 }
+      <Route path="/lye-sheet/:alkaliLotId">{({ alkaliLotId }) => <LyeSheetPage alkaliLotId={alkaliLotId} />}</Route>
+      <Route path="/titration/:alkaliLotId">
+        {({ alkaliLotId }) => <TitrationSheetPage alkaliLotId={alkaliLotId} />}
+      </Route>
+      <Route path="/rub-log/:batchId">{({ batchId }) => <RubLogPage batchId={batchId} />}</Route>

@@ -1,16 +1,16 @@
 /** How much of it: wanted alkali on the corn or wanted strength of the pot, to grams first; and how others compare. */
-import { dosePot, ownStrengths, testedStrength } from '@crib/planning'
-import { parseQuantity } from '@crib/science'
+import { ownStrengths, testedStrength } from '@crib/planning'
 import { useSearch } from 'wouter'
 import { useBook } from '../../../book/book.tsx'
 import { useHalfTyped } from '../../../half-typed.ts'
 import { ButtonRow, ChoiceTags, MarginNote, Passage, Sheet, SideAction } from '../../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../../words.tsx'
-import { AmountField, amountIn } from '../amount.tsx'
+import { AmountField } from '../amount.tsx'
 import { Across } from './across.tsx'
 import { DoseNumbers } from './dose-numbers.tsx'
 import { CORN, WANTED_EQ, WANTED_MOL, WATER_L } from './limits.ts'
 import { RecipesFigure } from './recipes-figure.tsx'
+import { useDose } from './use-dose.ts'
 
 const BOUGHT = [
   'calcium-hydroxide',
@@ -20,34 +20,16 @@ const BOUGHT = [
   'sodium-carbonate',
 ] as const
 
-interface Typed {
-  readonly corn: string
-  readonly water: string
-  readonly wish: 'on-corn' | 'in-pot'
-  readonly onCorn: string
-  readonly inPot: string
-}
-
-const FRESH: Typed = { corn: '1 liquid qt', water: '4 liquid qt', wish: 'on-corn', onCorn: '0.1', inPot: '0.05' }
-
 export default function DosePage() {
   const { facts } = useBook()
   const { say } = useWords()
   const asked = new URLSearchParams(useSearch()).get('lot')
   const lots = Object.values(facts.alkaliLots)
   const [chosen, setChosen] = useHalfTyped<string | null>('dose:alkali', null)
-  const [typed, setTyped] = useHalfTyped<Typed>('dose', FRESH)
-  const change = (part: Partial<Typed>) => setTyped({ ...typed, ...part })
   const from = chosen ?? asked ?? lots.at(-1)?.alkaliLotId ?? 'calcium-hydroxide'
   const lot = facts.alkaliLots[from]
   const alkali = lot?.alkali ?? BOUGHT.find((each) => each === from) ?? 'calcium-hydroxide'
-  const corn = parseQuantity(typed.corn, ['mass', 'volume'], { bareNumberUnit: 'Lb' })
-  const waterL = amountIn(typed.water, WATER_L)
-  const wanted = typed.wish === 'on-corn' ? amountIn(typed.onCorn, WANTED_EQ) : amountIn(typed.inPot, WANTED_MOL)
-  const pot =
-    corn.ok && waterL !== null && wanted !== null
-      ? dosePot(facts, { alkali, lot, corn: corn.quantity, waterL, wish: typed.wish, wanted })
-      : null
+  const { typed, change, pot } = useDose(alkali, lot)
   const own = ownStrengths(facts)
   return (
     <Sheet title={say('kettle:dose-title')} drawing="scale" lead={say('kettle:dose-lead')}>
@@ -121,7 +103,7 @@ export default function DosePage() {
                 {say(testedStrength(lot) ? 'kettle:lot-test-again' : 'kettle:lot-test')}
               </SideAction>
             )}
-            <SideAction href={`/paper/lye-sheet/${lot.alkaliLotId}`}>{say('kettle:sheet-lye')}</SideAction>
+            <SideAction href={`/paper/lye-sheet/${lot.alkaliLotId}?dose`}>{say('kettle:sheet-lye')}</SideAction>
           </ButtonRow>
         )}
       </Passage>
