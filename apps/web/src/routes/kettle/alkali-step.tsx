@@ -4,7 +4,7 @@ import { convert, type Quantity, shownValue, UNITS } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
-import { BigNumber, ChoiceTags, QuantityField, Reasons } from '../../parts-of-the-sheet/index.ts'
+import { BigNumber, ButtonRow, ChoiceTags, QuantityField, Reasons, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { type Line, TapButton, TapGroup } from '../../walk/taps.tsx'
 import { useWords } from '../../words.tsx'
 import { Boiling } from './boiling.tsx'
@@ -51,6 +51,7 @@ function IntoThePot({ step, at }: { readonly step: WalkStep; readonly at: PotAt 
         )}
       />
       {water.field}
+      {!isBegun && <Papers at={at} />}
       {isBegun && !isIn && <DoseIn at={at} />}
       <TapGroup>
         {!isBegun && (
@@ -78,6 +79,22 @@ function IntoThePot({ step, at }: { readonly step: WalkStep; readonly at: PotAt 
         )}
       </TapGroup>
     </>
+  )
+}
+
+/** To hang by the fire before anything burns: how alkali is handled, and where rubs are written by hand. */
+function Papers({ at: { batch, plan } }: { readonly at: PotAt }) {
+  const { facts } = useBook()
+  const { say } = useWords()
+  const lot = Object.values(facts.alkaliLots).findLast(({ name }) => name === plan?.input.alkaliLot?.name)
+  return (
+    <ButtonRow>
+      {lot && <SideAction href={`/paper/lye-sheet/${lot.alkaliLotId}`}>{say('kettle:sheet-lye')}</SideAction>}
+      <SideAction href={`/paper/rub-log/${batch.batchId}`}>{say('kettle:sheet-rub')}</SideAction>
+      <SideAction href={lot ? `/kettle/dose?lot=${lot.alkaliLotId}` : '/kettle/dose'}>
+        {say('kettle:dose-title')}
+      </SideAction>
+    </ButtonRow>
   )
 }
 

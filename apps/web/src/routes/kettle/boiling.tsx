@@ -3,6 +3,7 @@ import type { AlkaliLotFact } from '@crib/journal'
 import {
   alkaliBoilRangeMin,
   asksForAshAdvice,
+  enoughSlipped,
   firstLook,
   planValue,
   rubAgainAtMs,
@@ -13,11 +14,13 @@ import { convert, type Quantity } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
+import { useHalfTyped } from '../../half-typed.ts'
 import { Fold, QuantityField, Reasons } from '../../parts-of-the-sheet/index.ts'
 import { type Line, TapButton, TapGroup } from '../../walk/taps.tsx'
 import { Say, useWords } from '../../words.tsx'
 import { clockText, dueText, type PotAt } from './pot-at.ts'
 import { RubTestForm } from './rub-test.tsx'
+import { SlipRange, type SlipUse } from './slip-range.tsx'
 import { StageCaution } from './stage-caution.tsx'
 import { WeakAsh } from './weak-ash.tsx'
 
@@ -41,25 +44,38 @@ export function Boiling({ step, at, onMoved }: StepProps) {
   const last = seen.rubs.at(-1)
   const boiledMin = last && (last.atMs - seen.boilAtMs!) / 60_000
   const read = last && rubTest({ ...last, boiledMin: boiledMin!, rangeHighMin: range.high })
-  const isSlipping = read?.says === 'begin-wash'
+  const [use, setUse] = useHalfTyped<SlipUse>(`slip-use:${batch.batchId}`, wishedUse(at))
+  const enough = last && enoughSlipped(last, use)
+  const isSlipping = read?.says === 'begin-wash' || enough?.isEnough === true
   const isWeak = asksForAshAdvice(seen, range.low, ownSlipMin)
   const [topsUp, setTopsUp] = useState(false)
   const note = (words: string, line: Line) => void taps.keep(words, [line])
+  const isToGrind = isSlipping && read?.says !== 'begin-wash'
+  const offHeatWords = say(isToGrind ? 'kettle:slip-off-heat-grind' : 'kettle:walk-off-heat')
   const offHeat = async () => {
     const kept = await taps.keep(say('kettle:walk-off-heat-word'), [
       // biome-ignore lint/suspicious/noThenProperty: a word of the entry, never awaited
       ['cook-noted', { ...pot, seen: { type: 'off-heat', then: 'hot' } }],
-      ['stage-noted', { ...pot, stageId: step.stepId, what: 'done' }],
+      [
+        'stage-noted',
+        { ...pot, stageId: step.stepId, what: 'done', ...(isToGrind && { note: say('kettle:walk-grind') }) },
+      ],
     ])
     if (kept) onMoved()
   }
   return (
     <>
       <BoilingSince at={at} lot={lot} ownSlipMin={ownSlipMin} />
+      <SlipRange at={at} use={use} onUse={setUse} />
       {!last && <StageCaution moments={step.stage.cautionMoments.filter((moment) => moment === 'foam')} />}
       {last && read && (
         <div className="passage-body">
-          <Reasons sentences={isWeak ? read.sentences.slice(0, 1) : read.sentences} />
+          <Reasons
+            sentences={[
+              ...(isWeak || isToGrind ? read.sentences.slice(0, 1) : read.sentences),
+              ...(isToGrind && enough ? enough.sentences : []),
+            ]}
+          />
           {!isSlipping && (
             <p className="next-words">
               {say('kettle:walk-rub-again', { clock: dueText(rubAgainAtMs(last.atMs), at) })}
@@ -70,7 +86,7 @@ export function Boiling({ step, at, onMoved }: StepProps) {
       {isSlipping && (
         <TapGroup>
           <TapButton isNext disabled={taps.busy} onClick={() => void offHeat()}>
-            {say('kettle:walk-off-heat')}
+            {offHeatWords}
           </TapButton>
         </TapGroup>
       )}
@@ -108,6 +124,12 @@ export function Boiling({ step, at, onMoved }: StepProps) {
       {plan === null && <Say sentence={{ key: 'kettle:rub-not-clock' }} />}
     </>
   )
+}
+
+/** Whole kernels, unless all of the batch is to become flour. */
+function wishedUse({ plan }: PotAt): SlipUse {
+  const endings = plan?.input.endings ?? []
+  return endings.length > 0 && endings.every(({ ending }) => ending === 'flour') ? 'ground' : 'whole'
 }
 
 function rangeOf({ plan }: PotAt): { readonly low: number; readonly high: number } {

@@ -3,7 +3,7 @@ import type { WalkStep } from '@crib/planning'
 import { convert, type Quantity } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
 import { useState } from 'react'
-import { QuantityField } from '../../parts-of-the-sheet/index.ts'
+import { ButtonRow, QuantityField, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { type Line, TapButton, TapGroup } from '../../walk/taps.tsx'
 import { Say, useWords } from '../../words.tsx'
 import type { PotAt } from './pot-at.ts'
@@ -13,6 +13,8 @@ import { useWater } from './water-field.tsx'
 
 /** Longer stages are begun first; a rinse of a few minutes is only told when it is done. [min] */
 const SHORT_MIN = 5
+/** Stages of the wash, for which the water at hand can be laid out. */
+const WASHED: ReadonlySet<string> = new Set(['hot-rinse', 'cold-rinse', 're-boil'])
 const LIMIT = { min: 0, max: 500, unit: 'Kg', source: 'project rule' } as const
 
 interface StepProps {
@@ -89,6 +91,11 @@ export function PlainStep({ step, at, onMoved }: StepProps) {
       )}
       {!isDone && <StageCaution moments={stage.cautionMoments} />}
       {water.field}
+      {WASHED.has(stage.kind) && (
+        <ButtonRow>
+          <SideAction href={`/kettle/${batch.batchId}/rinse?pot=${walk.potLoad}`}>{say('kettle:wash-open')}</SideAction>
+        </ButtonRow>
+      )}
       {isSort && !isDone && (
         <QuantityField
           label={say('kettle:walk-sorted')}

@@ -1,14 +1,28 @@
 /** What can be done when the hulls do not slip, in the given order, each with the tap that writes it down. */
 import type { AlkaliLotFact } from '@crib/journal'
-import { dayOfInstant, potCornLiquidQt, stoodOpenMonths, type WalkStep, weakAshAdvice } from '@crib/planning'
+import { ASH_STEP_CUPS, dayOfInstant, type WalkStep, weakPotAdvice } from '@crib/planning'
 import { convert, shownValue } from '@crib/science'
-import { formatReckoned } from '@crib/wording'
+import { formatQuantity, formatReckoned, type MessageKey } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
-import { Caution, FlagTag, Reasons } from '../../parts-of-the-sheet/index.ts'
+import {
+  BigNumber,
+  ButtonRow,
+  Caution,
+  FlagTag,
+  NumberRow,
+  Reasons,
+  SideAction,
+} from '../../parts-of-the-sheet/index.ts'
 import { TapButton, TapGroup } from '../../walk/taps.tsx'
 import { useWords } from '../../words.tsx'
 import type { PotAt } from './pot-at.ts'
+
+/** What was found, then each rescue with what it brings. */
+const IN_NUMBERS = [
+  ...['lotEqPerKg', 'inPotEqPerKg', 'wantedEqPerKg', 'stepEqPerKg', 'moreAshCups', 'ashInAllCups', 'moreAshG'],
+  ...['calciumHydroxideG', 'calciumHydroxideEqPerKg', 'hydroxideNowMolPerL', 'hydroxideWithLimeMolPerL'],
+]
 
 export function WeakAsh({
   at,
@@ -27,22 +41,13 @@ export function WeakAsh({
   const { batch, walk, taps, plan, zone, nowMs } = at
   const { seen } = walk
   if (lot?.alkali !== 'ash' || seen.boilAtMs === undefined) return null
-  const last = seen.rubs.at(-1)
-  const openMonths = stoodOpenMonths(lot, dayOfInstant(nowMs, zone))
-  const recordLotName = plan?.input.alkaliLot?.slipMin === undefined ? undefined : plan.input.alkaliLot.name
-  const advice = weakAshAdvice({
-    lotName: lot.name,
-    dryCornLiquidQt: potCornLiquidQt(plan, walk.potLoad) ?? 1,
-    ashSoFarCups: seen.alkaliCups,
-    boiledMin: ((last?.atMs ?? nowMs) - seen.boilAtMs) / 60_000,
-    slippedCount: last?.slippedCount ?? 0,
-    rubbedCount: last?.ofCount ?? 1,
-    isSoftening,
-    ...(recordLotName !== undefined && { recordLotName }),
-    ...(openMonths !== undefined && { stoodOpenMonths: openMonths }),
-  })
+  const advice = weakPotAdvice({ facts, plan, walk, lot, nowMs, today: dayOfInstant(nowMs, zone), isSoftening })
+  if (!advice) return null
   const value = (id: string) => advice.values.find((each) => each.id === id)
-  const stepCups = value('ashStepCups')
+  const stepWords = say('kettle:walk-ash-step', {
+    step: formatQuantity({ value: ASH_STEP_CUPS, unit: 'Cup' }, 'alone'),
+    lot: lot.name,
+  })
   const limeG = value('calciumHydroxideG')
   const lime = Object.values(facts.alkaliLots).findLast(({ alkali }) => alkali === 'calcium-hydroxide')
   const pot = { batchId: batch.batchId, potLoad: walk.potLoad }
@@ -50,24 +55,37 @@ export function WeakAsh({
     <section className="refusal" aria-label={say('kettle:walk-ash-title')}>
       <h3>{say('kettle:walk-ash-title')}</h3>
       <FlagTag label={say('kettle:walk-ash-softening')} value={isSoftening} onValue={setSoftening} />
+      {advice.lacks.length === 0 && (
+        <NumberRow>
+          {IN_NUMBERS.map((id) => {
+            const reckoned = value(id)
+            return (
+              reckoned && (
+                <BigNumber
+                  key={id}
+                  label={say(`kettle:weak-value-${id}` as MessageKey)}
+                  reckoned={reckoned}
+                  size="small"
+                />
+              )
+            )
+          })}
+        </NumberRow>
+      )}
       <Reasons sentences={advice.reasons} />
       {advice.warnings.map((sentence) => (
         <Caution key={sentence.key} sentence={sentence} />
       ))}
       <TapGroup>
-        {stepCups && (
-          <TapButton
-            disabled={taps.busy}
-            onClick={() => {
-              const seenNow = { type: 'alkali-added', alkaliLotId: lot.alkaliLotId, cups: stepCups.value } as const
-              void taps.keep(say('kettle:walk-ash-step', { step: formatReckoned(stepCups, 'alone'), lot: lot.name }), [
-                ['cook-noted', { ...pot, seen: seenNow }],
-              ])
-            }}
-          >
-            {say('kettle:walk-ash-step', { step: formatReckoned(stepCups, 'alone'), lot: lot.name })}
-          </TapButton>
-        )}
+        <TapButton
+          disabled={taps.busy}
+          onClick={() => {
+            const seenNow = { type: 'alkali-added', alkaliLotId: lot.alkaliLotId, cups: ASH_STEP_CUPS } as const
+            void taps.keep(stepWords, [['cook-noted', { ...pot, seen: seenNow }]])
+          }}
+        >
+          {stepWords}
+        </TapButton>
         {limeG && lime && (
           <TapButton
             disabled={taps.busy}
@@ -107,6 +125,22 @@ export function WeakAsh({
           </TapButton>
         )}
       </TapGroup>
+      {advice.lacks.length > 0 && (
+        <>
+          <p>
+            {say(
+              advice.lacks.includes('titration') || advice.lacks.includes('cup')
+                ? 'kettle:weak-lacks'
+                : 'kettle:weak-lacks-water',
+            )}
+          </p>
+          <ButtonRow>
+            <SideAction href={`/kettle/alkali/${lot.alkaliLotId}/test?batch=${batch.batchId}`}>
+              {say('kettle:weak-titrate', { lot: lot.name })}
+            </SideAction>
+          </ButtonRow>
+        </>
+      )}
       {!lime && <p className="field-hint">{say('kettle:walk-lime-no-lot')}</p>}
     </section>
   )
