@@ -9,19 +9,27 @@ import { type Door, printJson } from './verb.ts'
 
 export interface PrintFlags {
   readonly paper?: string
+  readonly large?: true
   readonly json?: true
 }
 
 const PAPERS = ['letter', 'a4'] as const satisfies readonly PaperSize[]
 
 export function withPrintFlags(command: Command, { words }: Door): Command {
-  return command.option('--paper <size>', words.say('terminal:flag-paper', { known: PAPERS.join(', ') }), 'letter')
+  return command
+    .option('--paper <size>', words.say('terminal:flag-paper', { known: PAPERS.join(', ') }), 'letter')
+    .option('--large', words.say('terminal:flag-large'))
 }
 
 /** Demo data is marked on every page. */
-export function printSetting({ kitchen }: Facts, { paper = 'letter' }: PrintFlags, { terminal }: Door): PrintSetting {
+export function printSetting(
+  { kitchen }: Facts,
+  { paper = 'letter', large }: PrintFlags,
+  { terminal }: Door,
+): PrintSetting {
   return {
     paper: oneOf('--paper', paper, PAPERS),
+    largePrint: large === true,
     invented: kitchen?.demo ?? false,
     edition: GUIDANCE_EDITION,
     madeAt: new Date(terminal.now()).toISOString(),

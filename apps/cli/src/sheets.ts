@@ -1,14 +1,13 @@
 /** Documents from the book and its plans: what each builder is handed. Leaves out: how they look (package paper). */
 import { askWhom, boilBeforeTastingMin, cautionsFor, GUIDANCE_EDITION, lidWaitRule, type Moment } from '@crib/guidance'
-import { type CannerFact, type Facts, originOnLabel } from '@crib/journal'
+import type { CannerFact, Facts } from '@crib/journal'
 import {
-  bagLabels,
   batchSheetOfPlan,
   processLog as blankLog,
   cannerCardOfPlan,
-  jarLabels,
   LABEL_SHEETS,
   type LabelSheetId,
+  labelsOfFood,
   type PaperDocument,
   processLogOfPlan,
   wallBoard,
@@ -19,6 +18,7 @@ import {
   cannerLetter,
   cardOfCanner,
   type Day,
+  foodLabel,
   isStandingRead,
   jarName,
   loadCode,
@@ -36,7 +36,7 @@ import { type PrintFlags, printSetting } from './print.ts'
 import type { RunOfBook } from './run-of-book.ts'
 import type { Door } from './verb.ts'
 
-interface Sheet {
+export interface Sheet {
   readonly facts: Facts
   readonly flags: PrintFlags
   readonly door: Door
@@ -185,43 +185,20 @@ export function labelDocument(
   wish: LabelWish,
   { facts, flags, door, words }: Sheet,
 ): PaperDocument {
-  const setting = printSetting(facts, flags, door)
   const choice = { sheet: readLabelSheet(wish.sheet), skipCount: wish.skip }
   const lots = Object.values(facts.foodLots).filter(
     (lot) =>
       (lot.form === 'jar') === (form === 'jar') &&
+      lot.remainingCount > 0 &&
       (wish.code === undefined || lot.loadCode.toLowerCase() === wish.code.toLowerCase()),
   )
-  const labelled = lots.flatMap((lot) => Array.from({ length: Math.max(0, lot.remainingCount) }, () => lot))
-  if (labelled.length === 0) throw badInput('terminal:nothing-to-label')
-  const common = (lot: (typeof lots)[number]) => ({
-    date: dateOf(Date.parse(lot.at.instant), door.terminal.zone),
-    contents: contentsOf(lot, facts, words),
-    ...(lot.householdName !== undefined && { household: lot.householdName }),
-    record: `crib:load/${lot.loadCode}`,
-  })
-  if (form === 'bag')
-    return bagLabels(
-      labelled.map((lot) => {
-        const { conditions } = originOnLabel(lot, facts)
-        return { lotCode: lot.loadCode, lines: conditions === undefined ? [] : [conditions], ...common(lot) }
-      }),
-      choice,
-      setting,
-      words,
-    )
-  const { kitchen } = facts
-  if (kitchen?.elevationM === undefined) throw badInput('terminal:no-elevation')
-  const boilMin = boilBeforeTastingMin(convert(kitchen.elevationM, 'M', 'Ft'))
-  return jarLabels(
-    labelled.map((lot) => ({
-      loadCode: lot.loadCode,
-      boilMin,
-      departed: (lot.departures ?? []).length > 0,
-      ...common(lot),
-    })),
-    choice,
-    setting,
+  if (lots.length === 0) throw badInput('terminal:nothing-to-label')
+  const elevationM = facts.kitchen?.elevationM
+  if (form === 'jar' && elevationM === undefined) throw badInput('terminal:no-elevation')
+  return labelsOfFood(
+    lots.map((lot) => ({ label: foodLabel(lot, facts), count: lot.remainingCount })),
+    { ...choice, ...(elevationM !== undefined && { boilMin: boilBeforeTastingMin(convert(elevationM, 'M', 'Ft')) }) },
+    printSetting(facts, flags, door),
     words,
   )
 }
@@ -229,12 +206,6 @@ export function labelDocument(
 function readLabelSheet(given: string): LabelSheetId {
   if (Object.hasOwn(LABEL_SHEETS, given)) return given as LabelSheetId
   throw badInput('terminal:not-one-of', { flag: '--labels', given, known: Object.keys(LABEL_SHEETS).join(', ') })
-}
-
-/** The corn is named where its lot may be named on a label. */
-function contentsOf(lot: Facts['foodLots'][string], facts: Facts, words: Words): string {
-  const { corn } = originOnLabel(lot, facts)
-  return corn === undefined ? words.say('terminal:label-hominy') : words.say('terminal:label-hominy-of', { name: corn })
 }
 
 function placeOf({ kitchen }: Facts): string {

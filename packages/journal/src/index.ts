@@ -79,6 +79,7 @@ export {
 } from './kinds/index.ts'
 export type { RunEvent } from './kinds/run.ts'
 export { type Member, type MemberLine, memberLines, memberStories, membersOf } from './people/members.ts'
+export { factsOpenedTo } from './people/opened-to.ts'
 export { createReaderView, type Reader, type ReaderView, type ViewPage } from './people/reader-view.ts'
 export { createReadingIndex, type IndexedLine, type ReadingIndex, type WidthChange } from './people/reading-index.ts'
 export {
@@ -95,9 +96,26 @@ export {
   type Width,
   widthOf,
 } from './people/roles.ts'
-export { mayNameOrigin, originOnLabel, type Share, shareOf } from './people/shares.ts'
+export {
+  cornOnPaper,
+  mayNameOrigin,
+  mayNameTo,
+  type Origin,
+  originOnLabel,
+  type SeedOrigin,
+  type Share,
+  seedOnPaper,
+  shareOf,
+} from './people/shares.ts'
 export { type Proposal, type ProposalMoment, propose } from './propose.ts'
 export { createRecorder, type Recorder, type RecorderSetup } from './record.ts'
+export {
+  type FoundRecord,
+  findRecord,
+  RECORD_KINDS,
+  type RecordKind,
+  recordAddress,
+} from './record-address.ts'
 export { BodyRefused, type GapParams, REFUSAL_CODES, type Refusal, type RefusalCode } from './refusal.ts'
 export type { AppendOutcome, EntryOutcome, JournalStore, KitchenSummary, ReadPage, ReadQuery } from './store.ts'
 export {

@@ -15,7 +15,7 @@ export function renderHtml(document: PaperDocument): string {
   const { paper, footer } = document
   const invented = document.invented ? ` <strong>${escapeHtml(footer.inventedLine)}</strong>` : ''
   const foot = `<footer>${escapeHtml(document.title)} · ${escapeHtml(footer.edition)}${invented}</footer>`
-  const article = `<article class="paper" lang="en">${document.blocks.map(blockHtml).join('')}${foot}</article>`
+  const article = `<article class="paper"${document.largePrint ? ' data-print="large"' : ''} lang="en">${document.blocks.map(blockHtml).join('')}${foot}</article>`
   return `${article}<div class="paper-pages" data-paper="${paper}">${pagesSvg(document)}</div>`
 }
 

@@ -12,6 +12,7 @@ export {
   type RefusedCardInput,
   refusedCard,
 } from './documents/canner-card.ts'
+export { type ClassSheetInput, type ClassStage, classSheet } from './documents/class-sheet.ts'
 export {
   type FieldSheetInput,
   fieldSheet,
@@ -31,6 +32,7 @@ export {
 export {
   type BagLabelInput,
   bagLabels,
+  foodLabels,
   type JarLabelInput,
   jarLabels,
   type LabelSheetChoice,
@@ -48,9 +50,12 @@ export { type ReserveTagInput, type ReserveTin, reserveTags } from './documents/
 export type { LabelledValue, PrintSetting, Said } from './documents/said.ts'
 export { type SeedEnvelopeInput, seedEnvelope } from './documents/seed-envelope.ts'
 export { type WallBoardInput, type WallBoardLoad, wallBoard } from './documents/wall-board.ts'
+export { type YearSheetInput, yearSheet } from './documents/year-sheet.ts'
 export { type BatchBeside, batchSheetOfPlan } from './from-plan/batch-sheet.ts'
 export { type CardBeside, cannerCardOfPlan } from './from-plan/canner-card.ts'
+export { type ClassBeside, classSheetOfPlan } from './from-plan/class-sheet.ts'
 export { type FieldBeside, fieldSheetOfPlan } from './from-plan/field-sheet.ts'
+export { type LabelsBeside, labelsOfFood } from './from-plan/food-labels.ts'
 export { type LogBeside, processLogOfPlan } from './from-plan/process-log.ts'
 export { callListOfRecall, type RecallBeside, recallNoticeOfRecall } from './from-plan/recall-notice.ts'
 export { renderHtml, renderHtmlPage } from './html.ts'

@@ -15,6 +15,8 @@ export interface PaperDocument {
   /** UTC instant, ISO 8601, written into the file as its creation date; handed in, so the same document gives the same bytes. */
   readonly madeAt: string
   readonly footer: Footer
+  /** True sets every word at 16 pt or more, one thing under the other, on as many pages as it takes. */
+  readonly largePrint?: true
   /** Size of running text; never printed below 9. [pt]  Default 11. */
   readonly typePt?: number
   /** Pages it should fit: type shrinks, at smallest to 9 pt, then white is spared. A sheet still too long goes on overleaf. [count] */
@@ -27,7 +29,7 @@ export interface Footer {
   readonly pageOf: string
   readonly edition: string
   readonly inventedLine: string
-  /** Said when the type lacks a letter and `?` stands in for it. */
+  /** Said when the type lacks a letter and `?` stands in for it; holds `{scripts}`. */
   readonly missingLetters: string
 }
 

@@ -16,6 +16,8 @@ export const PRINT_CSS = `
   html, body { margin: 0; padding: 0; background: #fff }
 }
 .paper { box-sizing: border-box; max-width: 210mm; margin: 0 auto; padding: 1.2rem; color: #000; background: #fff; font: 1.1rem/1.35 'Atkinson Hyperlegible', sans-serif }
+.paper[data-print=large] { font-size: 1.6rem; line-height: 1.4 }
+.paper[data-print=large] .paper-small, .paper[data-print=large] dt { font-size: 1em }
 .paper *, .paper *::before { box-sizing: border-box }
 .paper :where(p, dl, dd, ol, ul, h1, h2, h3, figure) { margin: 0; padding: 0 }
 .paper :where(p + p) { margin-top: .3em }

@@ -273,8 +273,13 @@ export const PLAIN_CASES: readonly SheetCase[] = (['letter', 'a4'] as const).fla
 /** 27 pints of canner B: whole sheets of 21, 30 and 10 places. */
 const LABEL_PAGES: Readonly<Record<LabelSheetId, number>> = {
   'a4-3x7': 2,
+  'a4-3x8': 2,
+  'a4-2x7': 2,
+  'a4-2x4': 4,
   'letter-3x10': 1,
   'letter-2x5': 3,
+  'letter-2x7': 2,
+  'letter-2x3': 5,
   'a4-2x5-cut': 3,
   'letter-2x5-cut': 3,
 }
@@ -315,7 +320,8 @@ export const LABEL_CASES: readonly LabelCase[] = (Object.keys(LABEL_SHEETS) as L
     name: `bag labels on a part-used sheet, ${sheetId}`,
     sheetId,
     document: bagLabels(days.FREEZER_BAGS, { sheet: sheetId, skipCount: 3 }, days.setting('a4'), words),
-    pageCount: 1,
+    // Three used and four more: one too many for the sheet of six.
+    pageCount: sheetId === 'letter-2x3' ? 2 : 1,
     records: days.FREEZER_BAGS.map(({ record }) => record ?? ''),
     mustSay: ['LF-3-F', '3 Nov 2026', 'Lantern flint hominy', 'Frozen', 'emo'],
   },

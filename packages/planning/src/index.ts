@@ -290,6 +290,9 @@ export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'
 export { type LidNeed, lidsAndJarsToBuy, type UseForecast, useForecasts } from './pantry/use-forecast.ts'
 export { enoughSlipped, type WeakPot, type WeakPotAdvice, weakPotAdvice } from './kettle-chemistry/weak-pot.ts'
 export { readStandTest, type WashSoFar, washSoFar } from './kettle-chemistry/wash-so-far.ts'
+export { type FoodLabel, foodLabel } from './papers/food-label.ts'
+export { recallAbout } from './papers/recall-about.ts'
+export { type SeedPaper, seedPaper } from './papers/seed-paper.ts'
 export { SEED_CALCS } from './seed/calcs.ts'
 export { isSameCorn } from './seed/corn-names.ts'
 export {
@@ -345,3 +348,11 @@ export { type OwnRecord, shrinkToOwn } from './shared/own-record.ts'
 export { PLANNING_CALCS } from './shared/planning-calcs.ts'
 export { seasonYearOf } from './shared/season-year.ts'
 export type { ElevationKnownBy } from './shared/set-pressure.ts'
+export { yearsOf } from './year/balance-of-year.ts'
+export {
+  type LoadOfYear,
+  type PutUpOfYear,
+  type SeedOfYear,
+  type YearSummary,
+  yearSummary,
+} from './year/year-summary.ts'

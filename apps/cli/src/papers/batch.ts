@@ -21,6 +21,7 @@ export function chosenBatch({ facts, flags, door }: Asked, part: 'hull' | 'can')
   const twoDays = planned?.dayCount === 2 ? dayPlan?.twoDays : null
   const firstDate = planned?.date ?? dateOf(Date.parse(batch.plan.at.instant), door.terminal.zone)
   return {
+    batchId: batch.batchId,
     plan: outcome,
     title: batch.plan.title,
     date: twoDays && part === 'can' ? dayAfter(firstDate) : firstDate,

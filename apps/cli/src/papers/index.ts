@@ -1,10 +1,11 @@
 /** Every paper by its name: a new one is a line here and a file of its own. */
 import { BATCH_PAPERS } from './batch.ts'
 import { CANNER_PAPERS } from './canner.ts'
+import { BOOK_PAPERS } from './from-the-book.ts'
 import { LABEL_PAPERS } from './labels.ts'
 
 export { type PaperFlags, withPaperFlags } from './paper-flags.ts'
 
-export const PAPERS = { ...BATCH_PAPERS, ...CANNER_PAPERS, ...LABEL_PAPERS }
+export const PAPERS = { ...BATCH_PAPERS, ...CANNER_PAPERS, ...LABEL_PAPERS, ...BOOK_PAPERS }
 
 export const PAPER_KINDS = Object.keys(PAPERS) as (keyof typeof PAPERS)[]

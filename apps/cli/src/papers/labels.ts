@@ -1,4 +1,5 @@
 /** Labels for what the pantry holds. */
+import type { LabelSheetId } from '@crib/paper'
 import { badInput } from '../exit-codes.ts'
 import { labelDocument } from '../sheets.ts'
 import type { Asked, MakePaper } from './paper-flags.ts'
@@ -11,11 +12,17 @@ export const LABEL_PAPERS = {
 function labels(form: 'jar' | 'bag', asked: Asked) {
   const { flags } = asked
   const wish = {
-    sheet: flags.labels ?? (flags.paper === 'a4' ? 'a4-3x7' : 'letter-2x5'),
+    sheet: flags.labels ?? usualSheet(flags),
     skip: readSkip(flags.skip),
     ...(flags.load !== undefined && { code: flags.load }),
   }
   return labelDocument(form, wish, asked)
+}
+
+/** By the paper in the tray; large print takes a larger label. */
+function usualSheet({ paper, large }: Asked['flags']): LabelSheetId {
+  if (large) return paper === 'a4' ? 'a4-2x4' : 'letter-2x3'
+  return paper === 'a4' ? 'a4-3x7' : 'letter-2x5'
 }
 
 function readSkip(given: string): number {

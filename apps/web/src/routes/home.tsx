@@ -3,7 +3,7 @@
  * Says only what shell, common and errors hold: the first screen waits for no other words.
  */
 import type { Facts, RunFact } from '@crib/journal'
-import { type BalanceOfYear, balanceOfYear, becameInYear, yearsOf } from '../year/balance-of-year.ts'
+import { type BalanceOfYear, balanceOfYear, becameInYear, yearsOf } from '@crib/planning/year'
 import type { MessageKey } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../book/book.tsx'

@@ -17,15 +17,19 @@ export default function PaperScreen() {
       <Route path="/process-log/:runId">{({ runId }) => <RunLogPage runId={runId} />}</Route>
       <Route path="/labels" component={LabelsPage} />
       <Route path="/wall-board/:batchId">{({ batchId }) => <WallBoardPage batchId={batchId} />}</Route>
+      <Route path="/class-sheet/:batchId">{({ batchId }) => <ClassSheetPage batchId={batchId} />}</Route>
+      <Route path="/year/:year">{({ year }) => <YearPage year={year} />}</Route>
+      <Route path="/recall-notice/:by/:id">{({ by, id }) => <RecallNoticePage by={by} id={id} />}</Route>
+      <Route path="/call-list/:by/:id">{({ by, id }) => <CallListPage by={by} id={id} />}</Route>
       <Route path="/seed-envelope/:seedLotId">{({ seedLotId }) => <SeedEnvelopePage seedLotId={seedLotId} />}</Route>
       <Route path="/sprouting-test/:seedLotId">{({ seedLotId }) => <SproutingTestPage seedLotId={seedLotId} />}</Route>
       <Route path="/reserve-tags/:seedLotId">{({ seedLotId }) => <ReserveTagsPage seedLotId={seedLotId} />}</Route>
-      <Route component={NotHere} />
-    </Switch>
-  )
-}
       <Route path="/lye-sheet/:alkaliLotId">{({ alkaliLotId }) => <LyeSheetPage alkaliLotId={alkaliLotId} />}</Route>
       <Route path="/titration/:alkaliLotId">
         {({ alkaliLotId }) => <TitrationSheetPage alkaliLotId={alkaliLotId} />}
       </Route>
       <Route path="/rub-log/:batchId">{({ batchId }) => <RubLogPage batchId={batchId} />}</Route>
+      <Route component={NotHere} />
+    </Switch>
+  )
+}

@@ -1,6 +1,6 @@
 import { createAuthor, createId, foldFacts, type StoredEntry } from '@crib/journal'
+import { balanceOfYear, becameInYear, yearsOf } from '@crib/planning/year'
 import { expect, test } from 'vitest'
-import { balanceOfYear, becameInYear, yearsOf } from './balance-of-year.ts'
 import { nextThing } from './next-thing.ts'
 
 let tick = 0

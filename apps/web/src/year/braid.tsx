@@ -2,11 +2,12 @@
  * Braid: the year's corn drawn as one braid that splits. Every width is a weight from the book, to one scale.
  * Props: balance. Words stand beside each strand, so the drawing itself is hidden from a screen reader.
  */
+
+import type { BalanceOfYear, Strand } from '@crib/planning/year'
 import { formatNumber } from '@crib/wording'
 import { usePreferences } from '../preferences.tsx'
 import { weight } from '../records/corn-lots.tsx'
 import { useWords } from '../words.tsx'
-import type { BalanceOfYear, Strand } from './balance-of-year.ts'
 
 /** Drawing units are sixteenths of a rem, so that the braid grows with the words, and gives way on a narrow page. */
 const TRUNK = 112

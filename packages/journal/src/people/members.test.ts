@@ -113,22 +113,25 @@ describe('what a label may say of where the food is from', () => {
 
   test('[J94] nothing by itself; the corn once its lot is opened to the family', () => {
     const { flint, plan, open, origin } = book()
-    expect(origin(plan([flint]))).toEqual({})
-    expect(origin(plan([flint]), open(flint, 'family'))).toEqual({ corn: 'Lantern flint' })
+    expect(origin(plan([flint]))).toEqual({ conditions: [] })
+    expect(origin(plan([flint]), open(flint, 'family'))).toEqual({ corn: 'Lantern flint', conditions: [] })
   })
 
   test('[J94] a jar that goes to another household names it from the community on', () => {
     const { flint, plan, open, origin } = book('Heron household')
-    expect(origin(plan([flint]), open(flint, 'family'))).toEqual({})
-    expect(origin(plan([flint]), open(flint, 'community'))).toEqual({ corn: 'Lantern flint' })
+    expect(origin(plan([flint]), open(flint, 'family'))).toEqual({ conditions: [] })
+    expect(origin(plan([flint]), open(flint, 'community'))).toEqual({ corn: 'Lantern flint', conditions: [] })
   })
 
   test('[J94] two lots of which one is hidden are not named at all; conditions of the food go along', () => {
     const { flint, flour, jarsId, plan, open, origin } = book()
     const both = plan([flint, flour])
     expect(origin(both, open(flint, 'community'), open(jarsId, 'family', 'Not to be sold.'))).toEqual({
-      conditions: 'Not to be sold.',
+      conditions: ['Not to be sold.'],
     })
-    expect(origin(both, open(flint, 'community'), open(flour, 'family'))).toEqual({ corn: 'Lantern flint' })
+    expect(origin(both, open(flint, 'community'), open(flour, 'family'))).toEqual({
+      corn: 'Lantern flint',
+      conditions: [],
+    })
   })
 })

@@ -92,7 +92,7 @@ describe('as a file', () => {
     if (!POPPLER_FOUND) return
     expect(textOf(await named('Płatek corn, Ñuñoa'))).toContain('Płatek corn, Ñuñoa')
     expect(textOf(await named('corn 玉米'))).toContain('corn ??')
-    expect(textOf(await named('corn 玉米'))).toContain('? stands for a letter this type lacks')
+    expect(textOf(await named('corn 玉米'))).toContain('? stands for letters this type lacks: Han')
   })
 })
 

@@ -1,34 +1,40 @@
-/** Labels for jars and bags: load code, date, contents, whose it is, how to use it, and a code back to the record. */
+/** Labels for jars and packs: code, date, contents, whose it is, how to use it, on what conditions, and a code back to the record. */
 import type { Reckoned } from '@crib/science'
 import { formatReckoned, type Words } from '@crib/wording'
 import type { Label, LabelLine, LabelSheet, PaperDocument, QrCode } from '../model.ts'
 import { LABEL_SHEETS, type LabelSheetId } from '../sheets.ts'
 import { dateText, documentOf, type PrintSetting, type Said, wordAll } from './said.ts'
 
-export interface JarLabelInput {
-  readonly loadCode: string
-  /** ISO 8601: the day it was filled. */
+interface LabelInput {
+  /** ISO 8601: the day it was filled or packed. */
   readonly date: string
   readonly contents: string
-  /** Only on the jar that goes home with them. */
+  /** Only on what goes home with them. */
   readonly household?: string
-  /** Boil this long before tasting, `Min`, by the elevation where it is eaten. */
-  readonly boilMin: Reckoned
-  /** True when the load's log tells of a departure from the direction: the label then points to it. */
+  /** True when the log tells of a departure from the direction: the label then points to it. */
   readonly departed?: boolean
-  /** Short address of the record: `crib:load/B-2`. */
+  /** What was asked when the lot was shared: it goes where the lot goes. */
+  readonly conditions?: readonly string[]
+  /** Short address of the record: `crib:lot/4c1d9e0a7b22`. */
   readonly record?: string
 }
 
-export interface BagLabelInput {
+export interface JarLabelInput extends LabelInput {
+  readonly loadCode: string
+  /** Boil this long before tasting, `Min`, by the elevation where it is eaten. */
+  readonly boilMin: Reckoned
+}
+
+export interface BagLabelInput extends LabelInput {
   readonly lotCode: string
-  /** ISO 8601: the day it was packed. */
-  readonly date: string
-  readonly contents: string
-  readonly household?: string
+  /** In one pack. */
+  readonly each?: Reckoned
   /** How to keep it, how to use it: short lines. */
   readonly lines: readonly Said[]
-  readonly record?: string
+  /** ISO 8601: by printed advice, eat it from this day on, before others. */
+  readonly useFirstBy?: string
+  /** ISO 8601: the latest day the advice names. */
+  readonly bestUntil?: string
 }
 
 export interface LabelSheetChoice {
@@ -50,12 +56,7 @@ export function jarLabels(
   setting: PrintSetting,
   words: Words,
 ): PaperDocument {
-  return sheetOf(
-    labels.map((label) => jarLabel(label, setting.invented, words)),
-    choice,
-    setting,
-    words,
-  )
+  return foodLabels(labels, choice, setting, words)
 }
 
 /** A sheet of labels for freezer bags, dry bags and tins. */
@@ -65,16 +66,12 @@ export function bagLabels(
   setting: PrintSetting,
   words: Words,
 ): PaperDocument {
-  return sheetOf(
-    labels.map((label) => bagLabel(label, setting.invented, words)),
-    choice,
-    setting,
-    words,
-  )
+  return foodLabels(labels, choice, setting, words)
 }
 
-function sheetOf(
-  labels: readonly Label[],
+/** Jars and packs on one sheet, in the order given. */
+export function foodLabels(
+  labels: readonly (JarLabelInput | BagLabelInput)[],
   { sheet: id, skipCount = 0 }: LabelSheetChoice,
   setting: PrintSetting,
   words: Words,
@@ -84,56 +81,71 @@ function sheetOf(
   if (!Number.isInteger(skipCount) || skipCount < 0 || skipCount >= perSheet) {
     throw new RangeError(`skipCount is ${skipCount}; a sheet of ${id} has places 0 to ${perSheet - 1}`)
   }
+  // Labels of one load are alike: each is worded once.
+  const worded = new Map<JarLabelInput | BagLabelInput, Label>()
+  const labelOf = (input: JarLabelInput | BagLabelInput): Label => {
+    const known = worded.get(input) ?? labelFor(input, setting.invented, words)
+    worded.set(input, known)
+    return known
+  }
   return documentOf({ ...setting, paper: sheet.paper }, words, {
     title: words.say('paper:jar-labels'),
-    blocks: [{ kind: 'labels', sheet, skipCount, labels }],
+    blocks: [{ kind: 'labels', sheet, skipCount, labels: labels.map(labelOf) }],
   })
 }
 
-function jarLabel(input: JarLabelInput, invented: boolean, words: Words): Label {
-  const { loadCode: code, contents, household } = input
+/** The same said at length, briefly, and in one run: what is left out of none. */
+function labelFor(input: JarLabelInput | BagLabelInput, invented: boolean, words: Words): Label {
+  const isJar = 'loadCode' in input
+  const code = isJar ? input.loadCode : input.lotCode
+  const { contents, household } = input
   const date = dateText(input.date)
-  const boil = formatReckoned(input.boilMin)
+  const { long, short } = isJar ? jarLines(input, words) : bagLines(input, words)
+  const after = [
+    ...(input.departed ? [words.say('paper:label-departures')] : []),
+    ...(input.conditions ?? []).map((condition) => words.say('paper:label-condition', { condition })),
+  ]
   const shortDate = invented ? words.say('paper:label-date-invented', { date }) : date
-  const boilShort = words.say('paper:label-boil-short', { boil })
-  const spoiledShort = words.say('paper:label-spoiled-short')
-  const departures = input.departed ? [plain(words.say('paper:label-departures'))] : []
   const shortHead = words.say(invented ? 'paper:label-code-date-invented' : 'paper:label-code-date', { code, date })
   const shortContents =
     household === undefined ? contents : words.say('paper:label-contents-household', { contents, household })
   return {
     ...codeOf(input.record),
     wordings: [
-      [
-        ...fullHead(code, date, contents, household, invented, words),
-        plain(words.say('paper:label-boil', { boil })),
-        plain(words.say('paper:label-spoiled')),
-        ...departures,
-      ],
-      [strong(shortHead), plain(shortContents), plain(boilShort), plain(spoiledShort), ...departures],
-      [
-        strong(code),
-        plain(running([shortDate, shortContents, boilShort, spoiledShort, ...departures.map(({ text }) => text)])),
-      ],
+      [...fullHead(code, date, contents, household, invented, words), ...[...long, ...after].map(plain)],
+      [strong(shortHead), ...[shortContents, ...short, ...after].map(plain)],
+      [strong(code), plain(running([shortDate, shortContents, ...short, ...after]))],
     ],
   }
 }
 
-function bagLabel(input: BagLabelInput, invented: boolean, words: Words): Label {
-  const { lotCode: code, contents, household } = input
-  const date = dateText(input.date)
-  const lines = wordAll(input.lines, words).map(plain)
-  const shortDate = invented ? words.say('paper:label-date-invented', { date }) : date
-  const shortHead = words.say(invented ? 'paper:label-code-date-invented' : 'paper:label-code-date', { code, date })
-  const shortContents =
-    household === undefined ? contents : words.say('paper:label-contents-household', { contents, household })
+interface Lines {
+  readonly long: readonly string[]
+  readonly short: readonly string[]
+}
+
+function jarLines({ boilMin }: JarLabelInput, words: Words): Lines {
+  const boil = formatReckoned(boilMin)
   return {
-    ...codeOf(input.record),
-    wordings: [
-      [...fullHead(code, date, contents, household, invented, words), ...lines],
-      [strong(shortHead), plain(shortContents), ...lines],
-      [strong(code), plain(running([shortDate, shortContents, ...lines.map(({ text }) => text)]))],
+    long: [words.say('paper:label-boil', { boil }), words.say('paper:label-spoiled')],
+    short: [words.say('paper:label-boil-short', { boil }), words.say('paper:label-spoiled-short')],
+  }
+}
+
+function bagLines({ each, lines, useFirstBy, bestUntil }: BagLabelInput, words: Words): Lines {
+  const weight = each ? [words.say('paper:label-each', { weight: formatReckoned(each) })] : []
+  const own = wordAll(lines, words)
+  if (useFirstBy === undefined || bestUntil === undefined)
+    return { long: [...weight, ...own], short: [...weight, ...own] }
+  const [first, last] = [dateText(useFirstBy), dateText(bestUntil)]
+  const isOneDay = first === last
+  return {
+    long: [
+      ...weight,
+      isOneDay ? words.say('paper:label-best-by', { last }) : words.say('paper:label-use-first', { first, last }),
+      ...own,
     ],
+    short: [...weight, words.say('paper:label-best-by', { last }), ...own],
   }
 }
 

@@ -3,6 +3,7 @@ import type { Reckoned } from '@crib/science'
 import { formatReckoned, type Words } from '@crib/wording'
 import type { PaperDocument } from '../model.ts'
 import { blocksOf, dateText, documentOf, type PrintSetting, type Said, wordAll } from './said.ts'
+import { seedTitle } from './seed-envelope.ts'
 
 export interface ReserveTin {
   /** In the keeper's words: tin 1, glass jar by the door. */
@@ -15,7 +16,8 @@ export interface ReserveTin {
 }
 
 export interface ReserveTagInput {
-  readonly name: string
+  /** Absent where those who see the tags may not know it. */
+  readonly name?: string
   readonly seasonYear: number
   /** `Count`. */
   readonly parentEars?: Reckoned
@@ -24,6 +26,8 @@ export interface ReserveTagInput {
   /** ISO 8601. */
   readonly testAgainBy?: string
   readonly tins: readonly ReserveTin[]
+  /** What was asked when the lot was shared. */
+  readonly conditions?: readonly string[]
   /** Short lines for the head of the sheet: seed first, two places. */
   readonly lines?: readonly Said[]
 }
@@ -31,7 +35,8 @@ export interface ReserveTagInput {
 export function reserveTags(input: ReserveTagInput, setting: PrintSetting, words: Words): PaperDocument {
   const { name, seasonYear, tins } = input
   if (tins.length === 0) throw new RangeError('tins is empty; a tag is made for each container of the reserve')
-  const title = words.say('seed:paper-reserve-tags', { name })
+  const title =
+    name === undefined ? words.say('paper:reserve-tags-unnamed') : words.say('seed:paper-reserve-tags', { name })
   return documentOf(setting, words, {
     title,
     typePt: 12,
@@ -47,7 +52,7 @@ export function reserveTags(input: ReserveTagInput, setting: PrintSetting, words
 }
 
 function tagOf(tin: ReserveTin, input: ReserveTagInput, words: Words) {
-  const { name, seasonYear, parentEars, germination, testAgainBy } = input
+  const { parentEars, germination, testAgainBy, conditions = [] } = input
   const lines = [
     words.say('seed:paper-not-food'),
     words.say('seed:paper-tag-where', { container: tin.container, place: tin.place }),
@@ -57,11 +62,12 @@ function tagOf(tin: ReserveTin, input: ReserveTagInput, words: Words) {
     testAgainBy === undefined
       ? words.say('seed:paper-tag-test-blank')
       : words.say('seed:paper-tag-test', { date: dateText(testAgainBy) }),
+    ...conditions.map((condition) => words.say('paper:label-condition', { condition })),
   ]
   return {
     kind: 'tag',
     cutLine: words.say('seed:paper-tag-cut'),
-    title: words.say('seed:paper-envelope', { name, year: String(seasonYear) }),
+    title: seedTitle(input, words),
     big:
       tin.sowYear === undefined
         ? words.say('seed:paper-tag-seed')

@@ -16,6 +16,7 @@ export interface PrintSetting {
   /** UTC instant, ISO 8601, of the making of the sheet. */
   readonly madeAt: string
   readonly marginMm?: number
+  readonly largePrint?: boolean
 }
 
 export interface LabelledValue {
@@ -81,10 +82,10 @@ export function documentOf(
     pageOf: words.say('paper:page-of', { page: '{page}', pages: '{pages}' }),
     edition: words.say('paper:edition', { edition: setting.edition }),
     inventedLine: words.say('common:invented'),
-    missingLetters: words.say('paper:missing-letters'),
+    missingLetters: words.say('paper:missing-letters', { scripts: '{scripts}' }),
   }
-  const { paper, invented, madeAt, marginMm = MARGIN_MM } = setting
-  return { paper, invented, madeAt, marginMm, footer, ...parts }
+  const { paper, invented, madeAt, marginMm = MARGIN_MM, largePrint } = setting
+  return { paper, invented, madeAt, marginMm, footer, ...(largePrint && { largePrint }), ...parts }
 }
 
 /** A keeper's own noun may open the line. */

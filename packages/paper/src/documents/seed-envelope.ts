@@ -5,8 +5,8 @@ import type { Fact, PaperDocument } from '../model.ts'
 import { blocksOf, dateText, documentOf, type PrintSetting, type Said, wordAll } from './said.ts'
 
 export interface SeedEnvelopeInput {
-  /** The corn's own name. */
-  readonly name: string
+  /** The corn's own name; absent where those who see the envelope may not know it. */
+  readonly name?: string
   readonly seasonYear: number
   /** ISO 8601: the day it was put by. */
   readonly putByOn: string
@@ -24,7 +24,9 @@ export interface SeedEnvelopeInput {
   readonly place?: string
   /** Short lines: how to sow, how to keep. */
   readonly lines?: readonly Said[]
-  /** Short address of the record: `crib:seed-lot/HF-26`. */
+  /** What was asked when the lot was shared: it goes where the seed goes. */
+  readonly conditions?: readonly string[]
+  /** Short address of the record: `crib:seed-lot/4c1d9e0a7b22`. */
   readonly record?: string
 }
 
@@ -32,8 +34,8 @@ export interface SeedEnvelopeInput {
 const ROWS_TO_WRITE = 5
 
 export function seedEnvelope(input: SeedEnvelopeInput, setting: PrintSetting, words: Words): PaperDocument {
-  const { name, seasonYear, record } = input
-  const title = words.say('seed:paper-envelope', { name, year: String(seasonYear) })
+  const { record } = input
+  const title = seedTitle(input, words)
   return documentOf(setting, words, {
     title,
     typePt: 12,
@@ -48,6 +50,10 @@ export function seedEnvelope(input: SeedEnvelopeInput, setting: PrintSetting, wo
       },
       { kind: 'facts', columns: 2, large: true, facts: factsOf(input, words) },
       { kind: 'rule' },
+      (input.conditions ?? []).map(
+        (condition) =>
+          ({ kind: 'line', strength: 'strong', text: words.say('paper:label-condition', { condition }) }) as const,
+      ),
       wordAll(input.lines, words).map((text) => ({ kind: 'line', text }) as const),
       { kind: 'line', text: words.say('seed:paper-keep-dry') },
       { kind: 'rule' },
@@ -66,6 +72,17 @@ export function seedEnvelope(input: SeedEnvelopeInput, setting: PrintSetting, wo
       },
     ),
   })
+}
+
+/** What a paper of seed is called: by the corn's name, or by its year alone. */
+export function seedTitle(
+  { name, seasonYear }: { readonly name?: string; readonly seasonYear: number },
+  words: Words,
+): string {
+  const year = String(seasonYear)
+  return name === undefined
+    ? words.say('paper:seed-unnamed', { year })
+    : words.say('seed:paper-envelope', { name, year })
 }
 
 function factsOf(input: SeedEnvelopeInput, words: Words): Fact[] {

@@ -96,7 +96,7 @@ function stageOf(
   ]
 }
 
-function minutesText({ kind, lowMin, highMin }: Stage, plan: BatchPlan, words: Words): string {
+export function minutesText({ kind, lowMin, highMin }: Stage, plan: BatchPlan, words: Words): string {
   const boil = plan.values.find(({ id }) => id === 'alkaliBoilMin')
   if (kind === 'alkali-boil' && boil) return words.say('paper:stage-minutes-boil', { minutes: formatReckoned(boil) })
   if (highMin === 0) return ''
@@ -104,7 +104,7 @@ function minutesText({ kind, lowMin, highMin }: Stage, plan: BatchPlan, words: W
   return words.say('paper:stage-minutes', { low: lowMin, high: highMin })
 }
 
-function waterText(eachLiquidGal: number | undefined, words: Words): string {
+export function waterText(eachLiquidGal: number | undefined, words: Words): string {
   if (!eachLiquidGal) return ''
   const water: Quantity = { value: Number(eachLiquidGal.toFixed(1)), unit: 'LiquidGal' }
   return words.say('paper:stage-water', { water: formatQuantity(water, 'alone') })
@@ -157,7 +157,7 @@ function shown(value: number, unit: Unit, { edition }: PrintSetting): Reckoned {
 }
 
 /** Cautions of several moments, leaving out those already printed higher up. */
-function onceEach(cautionsFor: BatchBeside['cautionsFor']) {
+export function onceEach(cautionsFor: BatchBeside['cautionsFor']) {
   const printed = new Set<string>()
   return (moments: readonly string[]): readonly Sentence[] =>
     moments.flatMap(cautionsFor).filter(({ key }) => {

@@ -27,8 +27,10 @@ const KINDS: ReadonlySet<string> = new Set<Block['kind']>([
 const LONGEST_CODE = 120
 
 /** @throws {RangeError} naming the part, its value and its limits. */
-export function checkDocument({ paper, marginMm, typePt, fitPages, blocks }: PaperDocument): void {
+export function checkDocument({ paper, marginMm, typePt, fitPages, largePrint, blocks }: PaperDocument): void {
   if (!Object.hasOwn(PAPER_MM, paper)) throw new RangeError(`paper is "${paper}"; it must be one of: letter, a4`)
+  if (largePrint !== undefined && largePrint !== true)
+    throw new RangeError(`largePrint is ${JSON.stringify(largePrint)}; it must be true or left out`)
   within('marginMm', marginMm, 5, 40, 'mm')
   if (typePt !== undefined) within('typePt', typePt, SMALLEST_PT, 40, 'pt')
   if (fitPages !== undefined) within('fitPages', fitPages, 1, 100, 'pages')

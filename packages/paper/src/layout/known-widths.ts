@@ -15,8 +15,10 @@ const WIDTHS: Readonly<Record<Face, string>> = {
 }
 
 const FIRST_CODE = 32
-/** Any other letter is taken as wide as an M. */
+/** Any other Latin letter is taken as wide as an M, and one of another script, lent by the browser, as wide as high. */
 const OTHER = 'M'
+const FIRST_BEYOND_LATIN = 0x370
+const AS_WIDE_AS_HIGH = 1000
 /** Against kerning and a browser's own rounding. */
 const ALLOWANCE = 1.003
 
@@ -26,7 +28,9 @@ const TABLES = new Map(Object.entries(WIDTHS).map(([face, list]) => [face, list.
 export function knownWidth(letter: string, face: Face): number {
   const table = TABLES.get(face)
   const at = (one: string) => table?.[(one === '\u00a0' ? FIRST_CODE : (one.codePointAt(0) ?? 0)) - FIRST_CODE]
-  return at(letter) ?? at(OTHER) ?? 1000
+  if ((letter.codePointAt(0) ?? 0) >= FIRST_BEYOND_LATIN && !/\p{Script=Latin}|\p{P}/u.test(letter))
+    return AS_WIDE_AS_HIGH
+  return at(letter) ?? at(OTHER) ?? AS_WIDE_AS_HIGH
 }
 
 export const KNOWN_MEASURE: Measure = {

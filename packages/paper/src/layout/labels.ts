@@ -1,20 +1,26 @@
 /** Layout of label sheets: each label's words stay inside its own label, or nothing is printed. */
 import type { Label, LabelLine, LabelSheet, LabelsBlock } from '../model.ts'
+import { qrSquares } from '../qr.ts'
 import { mmToPt } from '../sheets.ts'
-import type { Box, Ink } from './ink.ts'
-import { code, stackTexts, sum } from './plain-blocks.ts'
-import { type Measure, type SetText, SMALLEST_PT, setText } from './text.ts'
+import type { Box, Ink, SquaresInk } from './ink.ts'
+import { stackTexts, sum } from './plain-blocks.ts'
+import { type Measure, type SetText, setText } from './text.ts'
 
-/** No wording of a label fits its size at 9 pt. Take a larger label sheet. */
+/** No wording of a label fits its size. Says which words are too many; take a larger label sheet, or write less. */
 export class LabelTooSmallError extends RangeError {
   readonly sheetId: string
+  /** The longest of its lines, as it was to be printed. */
+  readonly text: string
 
-  constructor(sheet: LabelSheet, firstLine: string) {
+  constructor(sheet: LabelSheet, label: Label, leastPt: number) {
+    const shortest = label.wordings.at(-1) ?? []
+    const text = shortest.reduce((longest, line) => (line.text.length > longest.length ? line.text : longest), '')
     super(
-      `label "${firstLine}" does not fit ${sheet.widthMm} x ${sheet.heightMm} mm (${sheet.id}) at ${SMALLEST_PT} pt; take a larger label`,
+      `"${text}" does not fit a label of ${sheet.widthMm} x ${sheet.heightMm} mm (${sheet.id}) at ${leastPt} pt; take a larger label or write less`,
     )
     this.name = 'LabelTooSmallError'
     this.sheetId = sheet.id
+    this.text = text
   }
 }
 
@@ -22,14 +28,18 @@ export class LabelTooSmallError extends RangeError {
 const PAD_MM = 1.5
 
 /** @throws {LabelTooSmallError} when not even the shortest wording fits. */
-export function labelPages({ sheet, skipCount, labels }: LabelsBlock, measure: Measure): Ink[][] {
+export function labelPages({ sheet, skipCount, labels }: LabelsBlock, measure: Measure, leastPt: number): Ink[][] {
   const perPage = sheet.columnCount * sheet.rowCount
   const pages: Ink[][] = []
+  // Labels of one load are alike, and are fitted once.
+  const fitted = new Map<Label, Setting>()
   for (const [index, label] of labels.entries()) {
     const place = index + skipCount
     const pageIndex = Math.floor(place / perPage)
     while (pages.length <= pageIndex) pages.push([])
-    pages[pageIndex]?.push(...labelInk(label, labelBox(sheet, place % perPage), sheet, measure))
+    const set = fitted.get(label) ?? fittingTexts(label, sheet, measure, leastPt)
+    fitted.set(label, set)
+    pages[pageIndex]?.push(...labelInk(label, labelBox(sheet, place % perPage), sheet, set))
   }
   return pages
 }
@@ -46,29 +56,43 @@ export function labelBox(sheet: LabelSheet, place: number): Box {
   }
 }
 
-function labelInk(label: Label, box: Box, sheet: LabelSheet, measure: Measure): Ink[] {
-  const pad = mmToPt(PAD_MM)
-  const inside = { x: box.x + pad, y: box.y + pad, width: box.width - 2 * pad, height: box.height - 2 * pad }
-  const texts = fittingTexts(label, inside, measure)
-  if (!texts) throw new LabelTooSmallError(sheet, label.wordings[0]?.[0]?.text ?? '')
+interface Setting {
+  readonly texts: readonly SetText[]
+  readonly squares?: SquaresInk['rows']
+}
+
+function labelInk(label: Label, box: Box, sheet: LabelSheet, { texts, squares }: Setting): Ink[] {
+  const inside = insideOf(box)
   const codePt = label.qr ? mmToPt(label.qr.sizeMm) : 0
+  const corner = { x: inside.x + inside.width - codePt, y: inside.y + inside.height - codePt }
   return [
     ...(sheet.outline ? [{ ink: 'rect', box, strokePt: 0.4 } as const] : []),
     ...stackTexts(texts, inside.x, inside.y),
-    ...(label.qr ? [code(label.qr, inside.x + inside.width - codePt, inside.y + inside.height - codePt)] : []),
+    ...(squares ? [{ ink: 'squares', box: { ...corner, width: codePt, height: codePt }, rows: squares } as const] : []),
   ]
 }
 
+function insideOf(box: Box): Box {
+  const pad = mmToPt(PAD_MM)
+  return { x: box.x + pad, y: box.y + pad, width: box.width - 2 * pad, height: box.height - 2 * pad }
+}
+
+/** Largest size of a label's words, in least sizes: beyond it they shout. */
+const LARGEST_IN_LEAST = 16 / 9
+
 /** The fullest wording, at the largest size, that fits. */
-function fittingTexts(label: Label, inside: Box, measure: Measure): SetText[] | undefined {
+function fittingTexts(label: Label, sheet: LabelSheet, measure: Measure, leastPt: number): Setting {
+  const inside = insideOf({ x: 0, y: 0, width: mmToPt(sheet.widthMm), height: mmToPt(sheet.heightMm) })
   for (const wording of label.wordings) {
-    for (let sizePt = 16; sizePt >= SMALLEST_PT; sizePt -= 0.5) {
+    for (let sizePt = leastPt * LARGEST_IN_LEAST; sizePt >= leastPt; sizePt -= 0.5) {
       const texts = flow(wording, label.qr?.sizeMm ?? 0, inside, sizePt, measure)
       const wholeCode = texts.every((text, index) => wording[index]?.strength !== 'code' || text.lines.length === 1)
-      if (wholeCode && sum(texts.map((text) => text.height)) <= inside.height) return texts
+      if (wholeCode && sum(texts.map((text) => text.height)) <= inside.height) {
+        return { texts, ...(label.qr && { squares: qrSquares(label.qr.content) }) }
+      }
     }
   }
-  return undefined
+  throw new LabelTooSmallError(sheet, label, leastPt)
 }
 
 /** Lines from the top, full width until they reach the code in the lower right corner, then beside it. */

@@ -5,7 +5,8 @@ import { blockPieces } from './blocks.ts'
 import { checkDocument } from './check-document.ts'
 import { BLACK, DARK, HAIR, type Ink } from './ink.ts'
 import { labelPages } from './labels.ts'
-import { type Piece, typeScale } from './piece.ts'
+import { enlarged, LARGE_LEAST_PT } from './large-print.ts'
+import { LARGE_SCALE, type Piece, typeScale } from './piece.ts'
 import { type Measure, SMALLEST_PT, setText } from './text.ts'
 
 export interface PageOfInk {
@@ -14,7 +15,9 @@ export interface PageOfInk {
   readonly ink: readonly Ink[]
 }
 
+/** Height kept for the footer. [pt] */
 const FOOTER_PT = 20
+const LARGE_FOOTER_PT = 30
 const DEFAULT_TYPE_PT = 11
 const SHRINK_STEP_PT = 0.25
 /** With a second page there is room for easier reading again. */
@@ -23,32 +26,40 @@ const OVERLEAF_PT = 10.5
 /**
  * Pages of ink, in points.
  *
- * @param missingLetters true when `?` stands in for letters the type lacks: the footer then says so.
+ * @param missing names of the scripts the type lacks letters of, where `?` stands in for them: the footer then says so.
  * @throws {RangeError} when a part is beyond its limits, a block is longer than a page, or labels share a document with other blocks; {LabelTooSmallError} when a label cannot hold its words.
  */
-export function layOut(document: PaperDocument, measure: Measure, missingLetters = false): readonly PageOfInk[] {
-  checkDocument(document)
+export function layOut(given: PaperDocument, measure: Measure, missing = ''): readonly PageOfInk[] {
+  checkDocument(given)
+  const document = enlarged(given)
   const paper = PAPER_MM[document.paper]
   const size = { widthPt: mmToPt(paper.width), heightPt: mmToPt(paper.height) }
   const [first] = document.blocks
   if (first?.kind === 'labels') {
     if (document.blocks.length > 1) throw new RangeError('labels fill whole pages: give them a document of their own')
-    return labelPages(first, measure).map((ink) => ({ ...size, ink }))
+    return labelPages(first, measure, document.largePrint ? LARGE_LEAST_PT : SMALLEST_PT).map((ink) => ({
+      ...size,
+      ink,
+    }))
   }
   const margin = mmToPt(document.marginMm)
-  const inside = { width: size.widthPt - 2 * margin, height: size.heightPt - 2 * margin - FOOTER_PT }
+  const inside = { width: size.widthPt - 2 * margin, height: size.heightPt - 2 * margin - footerPt(document) }
   const pages = fitted(document, inside, measure)
   return pages.map((pieces, index) => ({
     ...size,
-    ink: [
-      ...place(pieces, margin),
-      ...footerInk(document, { index, count: pages.length, missingLetters }, size, measure),
-    ],
+    ink: [...place(pieces, margin), ...footerInk(document, { index, count: pages.length, missing }, size, measure)],
   }))
 }
 
 /** First by smaller type, then by sparing white as well; what still is too long goes on overleaf, at its best. */
 function fitted(document: PaperDocument, inside: { width: number; height: number }, measure: Measure): Piece[][] {
+  if (document.largePrint) {
+    const room = { width: inside.width, type: LARGE_SCALE, isTight: false, isLarge: true, measure } as const
+    return turnPages(
+      document.blocks.flatMap((block) => piecesWithin(block, inside.height, room)),
+      inside.height,
+    )
+  }
   const typePt = document.typePt ?? DEFAULT_TYPE_PT
   const pagesAt = (bodyPt: number, isTight: boolean) => {
     const room = { width: inside.width, type: typeScale(bodyPt, isTight), isTight, measure }
@@ -127,9 +138,13 @@ function place(pieces: readonly Piece[], margin: number): Ink[] {
   })
 }
 
+function footerPt({ largePrint }: PaperDocument): number {
+  return largePrint ? LARGE_FOOTER_PT : FOOTER_PT
+}
+
 function footerInk(
   document: PaperDocument,
-  { index, count, missingLetters }: { index: number; count: number; missingLetters: boolean },
+  { index, count, missing }: { index: number; count: number; missing: string },
   { widthPt, heightPt }: { widthPt: number; heightPt: number },
   measure: Measure,
 ): Ink[] {
@@ -137,10 +152,12 @@ function footerInk(
   const margin = mmToPt(document.marginMm)
   const width = widthPt - 2 * margin
   const pageOf = footer.pageOf.replace('{page}', String(index + 1)).replace('{pages}', String(count))
-  const notes = [...(missingLetters ? [footer.missingLetters] : []), document.title, footer.edition].join('  ·  ')
-  const top = heightPt - margin - FOOTER_PT + 8
-  const small = { face: 'text', sizePt: SMALLEST_PT, grey: DARK } as const
-  const strong = { face: 'text-strong', sizePt: SMALLEST_PT, grey: BLACK } as const
+  const lacking = missing === '' ? [] : [footer.missingLetters.replace('{scripts}', missing)]
+  const notes = [...lacking, document.title, footer.edition].join('  ·  ')
+  const sizePt = document.largePrint ? LARGE_LEAST_PT : SMALLEST_PT
+  const top = heightPt - margin - footerPt(document) + 8
+  const small = { face: 'text', sizePt, grey: DARK } as const
+  const strong = { face: 'text-strong', sizePt, grey: BLACK } as const
   const right = setText(pageOf, width, { ...small, align: 'right' }, measure)
   const invented = setText(document.invented ? footer.inventedLine : '', width, strong, measure)
   const inventedWidth = document.invented ? invented.widest + 12 : 0

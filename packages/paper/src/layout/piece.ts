@@ -1,5 +1,6 @@
 /** A piece is a strip of a sheet that is never cut. Blocks become pieces; pieces become pages. */
 import type { Ink } from './ink.ts'
+import { LARGE_BODY_PT, LARGE_LEAST_PT } from './large-print.ts'
 import { type Measure, SMALLEST_PT } from './text.ts'
 
 export interface Piece {
@@ -25,6 +26,17 @@ export interface TypeScale {
   readonly gap: number
 }
 
+/** Sizes of large print: headings stand out by weight more than by size. [pt] */
+export const LARGE_SCALE: TypeScale = {
+  body: LARGE_BODY_PT,
+  small: LARGE_LEAST_PT,
+  h3: 19,
+  h2: 22,
+  title: 30,
+  leading: 1.2,
+  gap: 13,
+}
+
 /** Sizes that follow from the running text's. [pt] */
 export function typeScale(bodyPt: number, isTight = false): TypeScale {
   return {
@@ -44,6 +56,8 @@ export interface Room {
   readonly type: TypeScale
   /** True when type alone could not make the sheet fit: cautions of a step then run on, and white is spared. */
   readonly isTight: boolean
+  /** True where a table too wide for its words is set row by row instead. */
+  readonly isLarge?: true
   readonly measure: Measure
 }
 

@@ -198,7 +198,7 @@ export function qrPiece(block: QrBlock, { width, type, measure }: Room): Piece {
   }
 }
 
-export function code({ content, sizeMm }: QrCode, x: number, y: number): Ink {
+function code({ content, sizeMm }: QrCode, x: number, y: number): Ink {
   const edge = mmToPt(sizeMm)
   return { ink: 'squares', box: { x, y, width: edge, height: edge }, rows: qrSquares(content) }
 }

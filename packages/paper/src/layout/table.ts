@@ -3,11 +3,13 @@ import type { TableBlock } from '../model.ts'
 import { mmToPt } from '../sheets.ts'
 import { columnWidths } from './column-widths.ts'
 import { BLACK, HAIR, type Ink, TINT } from './ink.ts'
-import type { Piece, Room } from './piece.ts'
-import { sum } from './plain-blocks.ts'
+import { type Piece, type Room, stack } from './piece.ts'
+import { sum, writeInPieces } from './plain-blocks.ts'
 import { type SetText, setText } from './text.ts'
 
-export function tablePieces({ columns, rows, rowMm = 0 }: TableBlock, { width, type, measure }: Room): Piece[] {
+export function tablePieces(table: TableBlock, room: Room): Piece[] {
+  const { columns, rows, rowMm = 0 } = table
+  const { width, type, measure } = room
   const pad = { x: type.body * 0.45, y: type.body * 0.24 }
   const leasts = columns.map(({ title, strong }, index) =>
     Math.max(
@@ -17,6 +19,7 @@ export function tablePieces({ columns, rows, rowMm = 0 }: TableBlock, { width, t
       ),
     ),
   )
+  if (room.isLarge && sum(leasts.map((least) => least + 2 * pad.x)) > width) return rowByRow(table, room)
   const widths = columnWidths(
     columns.map(({ share }) => share),
     leasts.map((least) => least + 2 * pad.x + 0.1),
@@ -94,6 +97,15 @@ export function tablePieces({ columns, rows, rowMm = 0 }: TableBlock, { width, t
     }))
   }
   return [head, ...body]
+}
+
+/** A table whose words would have to break is set as its rows, each a list of what stands in it; empty cells are lines. */
+function rowByRow({ columns, rows }: TableBlock, room: Room): Piece[] {
+  return rows.map((row) => {
+    const lines = columns.map(({ title }, index) => ({ label: title, value: row[index] ?? '' }))
+    const piece = stack(writeInPieces({ kind: 'write-ins', columns: 2, lines }, room))
+    return { ...piece, gapBefore: room.type.gap * 1.6 }
+  })
 }
 
 /** More lines than this, and a row goes on in a second one, so that it can turn the page. */

@@ -36,13 +36,13 @@ export interface Run {
   readonly text: string
 }
 
-/** Fonts registered in one PDF, with a tally of letters none of them has. */
+/** Fonts registered in one PDF, with the letters none of them has. */
 export class Faces implements Measure {
   readonly #doc: Doc
   readonly #fonts = new Map<string, EmbeddedFont>()
   readonly #widths = new Map<string, number>()
   readonly #runs = new Map<string, readonly Run[]>()
-  #missing = false
+  readonly #missing = new Set<string>()
 
   constructor(doc: Doc) {
     this.#doc = doc
@@ -56,8 +56,8 @@ export class Faces implements Measure {
     }
   }
 
-  /** True once a letter was asked for that no face has; `?` stands in for it. */
-  get missingLetters(): boolean {
+  /** Letters asked for that no face has; `?` stands in for them. */
+  get missingLetters(): ReadonlySet<string> {
     return this.#missing
   }
 
@@ -70,7 +70,7 @@ export class Faces implements Measure {
     for (const letter of text.normalize('NFC')) {
       const names = FILES[face].map((_, index) => `${face} ${index}`)
       const found = names.find((name) => this.#fonts.get(name)?.font.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0))
-      if (!found) this.#missing = true
+      if (!found) this.#missing.add(letter)
       const fontName = found ?? (names[0] as string)
       const shown = found ? letter : '?'
       const last = runs.at(-1)

@@ -4,8 +4,12 @@ import { layOut, type PageOfInk } from '../layout/pages.ts'
 import type { PaperDocument } from '../model.ts'
 import { Faces } from './faces.ts'
 import { paint } from './paint.ts'
+import { scriptsOf } from './scripts.ts'
 
 export { LabelTooSmallError } from '../layout/labels.ts'
+
+/** Of the messages. */
+const LANGUAGE = 'en'
 
 /**
  * A PDF of the document: vector ink, real text, embedded type. The same document gives the same bytes.
@@ -20,7 +24,7 @@ export async function renderPdf(document: PaperDocument): Promise<Uint8Array> {
   const doc = new PDFDocument({
     autoFirstPage: false,
     margin: 0,
-    lang: 'en',
+    lang: LANGUAGE,
     displayTitle: true,
     pdfVersion: '1.7',
     info: { Title: document.title, Producer: 'Kettle & Crib', Creator: 'Kettle & Crib', CreationDate: madeAt },
@@ -38,7 +42,7 @@ export async function renderPdf(document: PaperDocument): Promise<Uint8Array> {
 /** Missing letters are known only once everything was measured, and the footer must say so. */
 function pagesOf(document: PaperDocument, faces: Faces): readonly PageOfInk[] {
   const pages = layOut(document, faces)
-  return faces.missingLetters ? layOut(document, faces, true) : pages
+  return faces.missingLetters.size === 0 ? pages : layOut(document, faces, scriptsOf(faces.missingLetters, LANGUAGE))
 }
 
 function collect(doc: PDFKit.PDFDocument): Promise<Uint8Array> {

@@ -71,6 +71,12 @@ const JAR_NAMES = {
   quart: 'season:screen-jar-quart',
 } as const satisfies Record<JarSize, MessageKey>
 
+/** What a class sets out and may expect: without seed, which is nobody's but the keeper's, and without jars. */
+export function classAmounts(plan: BatchPlan): readonly Reckoned[] {
+  const { toSetOut, toExpect } = sheetAmounts(plan)
+  return [...toSetOut, ...toExpect].filter(({ id }) => id !== 'seedPutByLb')
+}
+
 /** A jar size in words, for more than one jar. */
 export function jarName(jarSize: JarSize): Sentence {
   return say(JAR_NAMES[jarSize])

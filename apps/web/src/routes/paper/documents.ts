@@ -1,9 +1,10 @@
 /** Documents of the book: facts and plans handed to the builders of package paper. Leaves out every number of its own. */
 import { askWhom, cautionsFor, GUIDANCE_EDITION, lidWaitRule, MOMENTS, type Moment } from '@crib/guidance'
-import type { CannerFact, Facts } from '@crib/journal'
+import { type CannerFact, cornOnPaper, type Facts, recordAddress, type Visibility } from '@crib/journal'
 import {
   batchSheetOfPlan,
   cannerCardOfPlan,
+  classSheetOfPlan,
   type GaugeTest,
   type PaperDocument,
   type PaperSize,
@@ -14,6 +15,7 @@ import {
   amountName,
   type BatchPlan,
   cardOfCanner,
+  classAmounts,
   type Day,
   dayForPlan,
   type HullingAlkali,
@@ -34,14 +36,18 @@ export interface Desk {
   readonly facts: Facts
   readonly words: Words
   readonly paper: PaperSize
+  readonly isLargePrint: boolean
+  /** Whose eyes the sheet is for, where a sheet may be for others than the keeper. */
+  readonly audience: Visibility
   /** YYYY-MM-DD */
   readonly today: string
   readonly isStandingRead: (alkali: HullingAlkali) => boolean
 }
 
-export function settingOf({ facts, paper }: Desk): PrintSetting {
+export function settingOf({ facts, paper, isLargePrint }: Desk): PrintSetting {
   return {
     paper,
+    largePrint: isLargePrint,
     invented: facts.kitchen?.demo ?? false,
     edition: GUIDANCE_EDITION,
     madeAt: new Date().toISOString(),
@@ -161,8 +167,28 @@ export function sheetOfBatch(desk: Desk, batchId: string): PlannedSheet | null {
     batch: batch.plan.title,
     plan,
     plannedDay: plannedInputs(batch)?.day ?? null,
-    record: `crib:batch/${batchId}`,
+    record: recordAddress('batch', batchId),
   }
+}
+
+/** For whoever comes to learn: no household, no lot, a corn only where it is opened to the community. */
+export function classSheetDocument(desk: Desk, batchId: string): PaperDocument | null {
+  const sheet = sheetOfBatch(desk, batchId)
+  if (!sheet) return null
+  const { corn, conditions } = cornOnPaper(desk.facts, batchId, 'community')
+  const date = sheet.plannedDay?.date
+  return classSheetOfPlan(
+    sheet.plan,
+    {
+      contents: corn === undefined ? { key: 'pantry:hominy' } : { key: 'pantry:hominy-of', params: { name: corn } },
+      conditions,
+      ...(date !== undefined && { date }),
+      amounts: classAmounts(sheet.plan).map((value) => ({ label: amountName(value.id) ?? value.id, value })),
+      cautionsFor: (moment) => (isMoment(moment) ? cautionsFor(moment) : []),
+    },
+    settingOf(desk),
+    desk.words,
+  )
 }
 
 export interface CardChoice {

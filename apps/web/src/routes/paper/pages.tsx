@@ -1,6 +1,6 @@
 /** One page for each kind of sheet: what it is for, the choices it has, and the sheet itself. */
 import { LABEL_SHEETS, type LabelSheetId, type PaperDocument } from '@crib/paper'
-import { type JarSize, plannedInputs } from '@crib/planning'
+import { foodLabel, type JarSize, plannedInputs } from '@crib/planning'
 import { type ReactNode, useMemo, useState } from 'react'
 import { useSearch } from 'wouter'
 import { useBook } from '../../book/book.tsx'
@@ -8,11 +8,11 @@ import { ChoiceTags, CountField, Empty, FlagTag, NextAction, Passage, Sheet } fr
 import { NotHere } from '../../shell/not-here.tsx'
 import { useWords } from '../../words.tsx'
 import { batchSheetDocument, cannerCardDocument, sheetOfBatch, wallBoardDocument } from './documents.ts'
-import { contentsOf, labelsDocument } from './label-sheets.ts'
+import { labelsDocument } from './label-sheets.ts'
 import { blankLogDocument, runLogDocument } from './logs.ts'
-import { PaperChoice } from './paper-choice.tsx'
 import { lastBatch } from './paper-list.tsx'
 import { PrintView } from './print-view.tsx'
+import { SheetChoices } from './sheet-choices.tsx'
 import { useDesk } from './use-desk.ts'
 
 export function Page({
@@ -47,7 +47,8 @@ export function Page({
 
 export function BatchSheetPage({ batchId }: { readonly batchId: string }) {
   const { say } = useWords()
-  const { desk, setPaper } = useDesk()
+  const hand = useDesk()
+  const { desk } = hand
   const sheet = useMemo(() => sheetOfBatch(desk, batchId), [desk, batchId])
   const made = useMemo(() => sheet && batchSheetDocument(desk, sheet), [desk, sheet])
   if (!desk.facts.batches[batchId]) return <NotHere />
@@ -58,14 +59,15 @@ export function BatchSheetPage({ batchId }: { readonly batchId: string }) {
       made={made}
       missing={say('shell:print-batch-unread')}
     >
-      <PaperChoice paper={desk.paper} onPaper={setPaper} />
+      <SheetChoices hand={hand} />
     </Page>
   )
 }
 
 export function WallBoardPage({ batchId }: { readonly batchId: string }) {
   const { say } = useWords()
-  const { desk, setPaper } = useDesk()
+  const hand = useDesk()
+  const { desk } = hand
   const made = useMemo(() => {
     const sheet = sheetOfBatch(desk, batchId)
     return sheet && wallBoardDocument(desk, sheet)
@@ -78,14 +80,15 @@ export function WallBoardPage({ batchId }: { readonly batchId: string }) {
       made={made}
       missing={say('shell:print-no-loads')}
     >
-      <PaperChoice paper={desk.paper} onPaper={setPaper} />
+      <SheetChoices hand={hand} />
     </Page>
   )
 }
 
 export function CannerCardPage({ cannerId }: { readonly cannerId: string }) {
   const { say } = useWords()
-  const { desk, setPaper } = useDesk()
+  const hand = useDesk()
+  const { desk } = hand
   const canner = desk.facts.canners[cannerId]
   const batch = lastBatch(Object.values(desk.facts.batches))
   const inputs = batch && plannedInputs(batch)
@@ -111,31 +114,33 @@ export function CannerCardPage({ cannerId }: { readonly cannerId: string }) {
         value={jarSize}
         onValue={setJarSize}
       />
-      <PaperChoice paper={desk.paper} onPaper={setPaper} />
+      <SheetChoices hand={hand} />
     </Page>
   )
 }
 
 export function BlankLogPage() {
   const { say } = useWords()
-  const { desk, setPaper } = useDesk()
+  const hand = useDesk()
+  const { desk } = hand
   const made = useMemo(() => blankLogDocument(desk), [desk])
   return (
     <Page title={say('shell:print-log-blank')} lead={say('shell:print-logs-margin')} made={made} missing="">
-      <PaperChoice paper={desk.paper} onPaper={setPaper} />
+      <SheetChoices hand={hand} />
     </Page>
   )
 }
 
 export function RunLogPage({ runId }: { readonly runId: string }) {
   const { say } = useWords()
-  const { desk, setPaper } = useDesk()
+  const hand = useDesk()
+  const { desk } = hand
   const run = desk.facts.runs[runId]
   const made = useMemo(() => (run ? runLogDocument(desk, run) : null), [desk, run])
   if (!run) return <NotHere />
   return (
     <Page title={say('shell:print-log-of', { code: run.begun.loadCode })} made={made} missing="">
-      <PaperChoice paper={desk.paper} onPaper={setPaper} />
+      <SheetChoices hand={hand} />
     </Page>
   )
 }
@@ -144,7 +149,8 @@ export function LabelsPage() {
   const { facts } = useBook()
   const { say } = useWords()
   const words = useWords()
-  const { desk } = useDesk()
+  const hand = useDesk()
+  const { desk } = hand
   const held = Object.values(facts.foodLots).filter(({ remainingCount }) => remainingCount > 0)
   const load = new URLSearchParams(useSearch()).get('load')
   const [left, setLeft] = useState<readonly string[]>(() =>
@@ -179,7 +185,7 @@ export function LabelsPage() {
               key={lot.lotId}
               label={say('shell:print-label-lot', {
                 code: lot.loadCode,
-                contents: contentsOf({ facts, words }, lot),
+                contents: words.sentence(foodLabel(lot, facts).contents),
                 count: lot.remainingCount,
               })}
               value={!left.includes(lot.lotId)}
@@ -188,10 +194,12 @@ export function LabelsPage() {
           ))}
         </div>
       </fieldset>
+      <SheetChoices hand={hand} paper={false} />
     </>
   )
+  const missing = chosen.length === 0 ? say('shell:print-no-labels') : say('pantry:boil-needs-elevation')
   return (
-    <Page title={say('shell:print-labels')} made={made} missing={say('shell:print-no-labels')}>
+    <Page title={say('shell:print-labels')} made={made} missing={missing}>
       {choices}
     </Page>
   )

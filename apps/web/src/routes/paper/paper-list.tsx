@@ -1,5 +1,6 @@
 /** What can be printed now: for the batch planned last, each canner, the runs and the jars. */
 import type { BatchFact } from '@crib/journal'
+import { yearsOf } from '@crib/planning'
 import { useBook } from '../../book/book.tsx'
 import { ButtonRow, Empty, MarginNote, NextAction, Passage, Sheet, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
@@ -14,6 +15,8 @@ export function PaperList() {
   const batch = lastBatch(Object.values(facts.batches))
   const canners = Object.values(facts.canners)
   const runs = Object.values(facts.runs).sort((a, b) => (a.begun.at.instant < b.begun.at.instant ? 1 : -1))
+  const seedLots = Object.values(facts.seedLots)
+  const years = yearsOf(facts)
   const hasLabels = Object.values(facts.foodLots).some(({ remainingCount }) => remainingCount > 0)
   return (
     <Sheet title={say('shell:part-paper')} drawing="sheet" lead={say('shell:paper-lead')}>
@@ -27,6 +30,7 @@ export function PaperList() {
             <NextAction href={`/paper/batch-sheet/${batch.batchId}`}>{say('shell:print-batch-sheet')}</NextAction>
             <ButtonRow>
               <SideAction href={`/paper/wall-board/${batch.batchId}`}>{say('shell:print-wall-board')}</SideAction>
+              <SideAction href={`/paper/class-sheet/${batch.batchId}`}>{say('shell:print-class-sheet')}</SideAction>
             </ButtonRow>
           </>
         ) : (
@@ -67,6 +71,28 @@ export function PaperList() {
           <p>{say('shell:print-no-labels')}</p>
         )}
       </Passage>
+      {seedLots.length > 0 && (
+        <Passage title={say('shell:print-seed')}>
+          <ButtonRow>
+            {seedLots.map(({ seedLotId, name, seasonYear }) => (
+              <SideAction key={seedLotId} href={`/paper/seed-envelope/${seedLotId}`}>
+                {say('shell:print-envelope-of', { name, year: String(seasonYear) })}
+              </SideAction>
+            ))}
+          </ButtonRow>
+        </Passage>
+      )}
+      {years.length > 0 && (
+        <Passage title={say('shell:print-years')}>
+          <ButtonRow>
+            {years.map((year) => (
+              <SideAction key={year} href={`/paper/year/${year}`}>
+                {say('shell:print-year', { year: String(year) })}
+              </SideAction>
+            ))}
+          </ButtonRow>
+        </Passage>
+      )}
     </Sheet>
   )
 }

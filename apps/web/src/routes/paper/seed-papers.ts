@@ -1,35 +1,21 @@
 /** Papers of a seed lot: its envelope, the sheet of a sprouting test, tags for its tins. Leaves out every number of its own. */
 import type { SeedLotFact } from '@crib/journal'
 import { germinationSheet, type PaperDocument, reserveTags, seedEnvelope } from '@crib/paper'
-import { germinationOfTest, germinationRanges, seedLotView } from '@crib/planning'
+import { germinationRanges, seedPaper } from '@crib/planning'
 import { asTyped, type Desk, settingOf } from './documents.ts'
 
 /** Kernels to a roll of the towel; more than a roll holds are counted in parts. Project rule. */
 const KERNELS_IN_A_ROLL = 25
 
-/** What every paper of a lot says: parents, the newest test with its range, and when to test again. */
-function knownOf({ today }: Desk, lot: SeedLotFact) {
-  const test = lot.tests.at(-1)
-  return {
-    name: lot.name,
-    seasonYear: lot.seasonYear,
-    ...(lot.parentEarsCount !== undefined && { parentEars: asTyped(lot.parentEarsCount, 'Count') }),
-    ...(test && {
-      germination: germinationOfTest({ sproutedCount: test.sproutedCount, testedCount: test.ofCount }),
-      testAgainBy: seedLotView(lot, today).testAgainBy,
-    }),
-  }
-}
-
 export function seedEnvelopeDocument(desk: Desk, lot: SeedLotFact): PaperDocument {
   const [tin, ...others] = lot.containers
+  // Where a tin stands is the keeper's own business.
+  const isKept = desk.audience === 'keeper' && tin && others.length === 0
   return seedEnvelope(
     {
-      ...knownOf(desk, lot),
+      ...seedPaper(lot, desk.facts, desk),
       putByOn: lot.putByOn,
-      source: lot.sourceNote ?? desk.words.say(`seed:screen-source-${lot.source}`),
-      ...(tin && others.length === 0 && { container: tin.container, place: tin.place }),
-      record: `crib:seed-lot/${lot.seedLotId}`,
+      ...(isKept && { container: tin.container, place: tin.place }),
     },
     settingOf(desk),
     desk.words,
@@ -40,7 +26,8 @@ export function seedEnvelopeDocument(desk: Desk, lot: SeedLotFact): PaperDocumen
 export function germinationSheetDocument(desk: Desk, lot: SeedLotFact, rolls: number): PaperDocument {
   const parts = Array.from({ length: rolls }, () => ({ ofCount: KERNELS_IN_A_ROLL }))
   const ranges = germinationRanges(rolls * KERNELS_IN_A_ROLL)
-  return germinationSheet({ lot: lot.name, parts, ranges }, settingOf(desk), desk.words)
+  const { name } = seedPaper(lot, desk.facts, desk)
+  return germinationSheet({ ...(name !== undefined && { lot: name }), parts, ranges }, settingOf(desk), desk.words)
 }
 
 /** Null where no container is written down: there is nothing to tie a tag to. */
@@ -50,5 +37,5 @@ export function reserveTagsDocument(desk: Desk, lot: SeedLotFact): PaperDocument
     ...{ container, place },
     ...(kernelsCount !== undefined && { kernels: asTyped(kernelsCount, 'Count') }),
   }))
-  return reserveTags({ ...knownOf(desk, lot), tins }, settingOf(desk), desk.words)
+  return reserveTags({ ...seedPaper(lot, desk.facts, desk), tins }, settingOf(desk), desk.words)
 }

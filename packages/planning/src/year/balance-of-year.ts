@@ -43,7 +43,8 @@ export function becameInYear({ foodLots }: Facts, year: number): readonly Became
   })).filter(({ count }) => count > 0)
 }
 
-function yearOf(lot: Pick<CornLotFact, 'at'>): number {
+/** The year it was done, where the people were. */
+export function yearOf(lot: { readonly at: { readonly instant: string; readonly zone: string } }): number {
   return Number(
     new Intl.DateTimeFormat('en', { year: 'numeric', timeZone: lot.at.zone }).format(new Date(lot.at.instant)),
   )

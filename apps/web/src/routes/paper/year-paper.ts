@@ -1,0 +1,16 @@
+/** A year on one sheet, for the eyes it is meant for. Leaves out every number of its own. */
+import { factsOpenedTo } from '@crib/journal'
+import { type PaperDocument, yearSheet } from '@crib/paper'
+import { yearSummary } from '@crib/planning'
+import { type Desk, settingOf } from './documents.ts'
+
+export function yearSheetDocument(desk: Desk, year: number): PaperDocument {
+  const { audience, today, words } = desk
+  const facts = factsOpenedTo(desk.facts, audience)
+  const name = facts.kitchen?.name
+  return yearSheet(
+    { summary: yearSummary(facts, year, today), audience, ...(name && { kitchen: name }) },
+    settingOf(desk),
+    words,
+  )
+}
