@@ -270,7 +270,7 @@ describeInBrowser('planning a day', () => {
     await page.getByRole('button', { name: 'Write it down' }).click()
     await page.getByText('3 given to the school kitchen.').waitFor()
     await page.getByText('1 pack in the freezer').waitFor()
-    await page.getByRole('radio', { name: 'Eaten' }).check()
+    await page.getByRole('radio', { name: 'Opened' }).check()
     await count(page, 'How many').fill('2')
     await page.getByRole('button', { name: 'Write it down' }).click()
     await page.getByText('LF-3-F: 1 remaining, and this would take 2.').waitFor()

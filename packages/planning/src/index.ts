@@ -237,7 +237,9 @@ export { type CodeNode, type RecallFacts, type RecallGraph, recallGraph } from '
 export {
   type DrillFound,
   type DrillOutcome,
+  drillOf,
   drillOutcome,
+  findableCount,
   type RecallDrill,
   recallDrill,
   recallValues,
@@ -285,6 +287,7 @@ export { type TestedStrength, testedStrength, testedStrengths } from './kettle-c
 export { readStandTest, type WashSoFar, washSoFar } from './kettle-chemistry/wash-so-far.ts'
 export { type WeakLotAdvice, type WeakLotInput, weakLotAdvice } from './kettle-chemistry/weak-lot.ts'
 export { enoughSlipped, type WeakPot, type WeakPotAdvice, weakPotAdvice } from './kettle-chemistry/weak-pot.ts'
+export { type FiveWaysSetup, fiveWays, type ToldLine } from './pantry/five-ways.ts'
 export { dayAfter, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
 export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'
 export { type LidNeed, lidsAndJarsToBuy, type UseForecast, useForecasts } from './pantry/use-forecast.ts'

@@ -55,7 +55,13 @@ export function useRecord(): Record {
   return { refusals, keptCount, sayItWasSo, keep }
 }
 
-export function Asked({ record, onKept }: { readonly record: Record; readonly onKept?: () => void }) {
+export function Asked({
+  record,
+  onKept,
+}: {
+  readonly record: Pick<Record, 'refusals' | 'keptCount' | 'sayItWasSo'>
+  readonly onKept?: () => void
+}) {
   const { say, sentence } = useWords()
   const { refusals, keptCount, sayItWasSo } = record
   return (

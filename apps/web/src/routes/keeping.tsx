@@ -1,30 +1,25 @@
-/** Keeping: what is kept otherwise than in jars: fridge, freezer, dried, flour, roasted, tonight's pot. */
-import { pantryShelf } from '@crib/planning'
-import { useBook } from '../book/book.tsx'
-import { Empty, NextAction, Passage, Sheet } from '../parts-of-the-sheet/index.ts'
-import { useWords } from '../words.tsx'
-import { ShelfRow } from './pantry/shelf-row.tsx'
+/** Keeping: pans that cool, trays that dry, what is kept otherwise than in jars; the freezer, the mill and the roast. */
+import { Route, Switch } from 'wouter'
+import { NotHere } from '../shell/not-here.tsx'
+import { ColdSheet } from './keeping/cold-sheet.tsx'
+import { CoolingSheet } from './keeping/cooling-sheet.tsx'
+import { DryingSheet } from './keeping/drying-sheet.tsx'
+import { KeepingList } from './keeping/keeping-list.tsx'
+import { PowerCutSheet } from './keeping/power-cut-sheet.tsx'
+import { MillSheet, RoastSheet } from './keeping/work-sheets.tsx'
 import './pantry/pantry.css'
 
 export default function KeepingScreen() {
-  const { facts } = useBook()
-  const { say } = useWords()
-  const kept = pantryShelf(facts).filter(({ lot }) => lot.form !== 'jar')
   return (
-    <Sheet title={say('shell:part-keeping')} drawing="tin" lead={say('shell:keeping-lead')}>
-      <Passage>
-        {kept.length === 0 ? (
-          <Empty drawing="tin" action={<NextAction href="/plan">{say('shell:next-plan')}</NextAction>}>
-            <p>{say('shell:keeping-empty')}</p>
-          </Empty>
-        ) : (
-          <ol className="shelf-rows">
-            {kept.map((row) => (
-              <ShelfRow key={row.lot.lotId} row={row} />
-            ))}
-          </ol>
-        )}
-      </Passage>
-    </Sheet>
+    <Switch>
+      <Route path="/" component={KeepingList} />
+      <Route path="/cooling" component={CoolingSheet} />
+      <Route path="/drying" component={DryingSheet} />
+      <Route path="/freezer" component={ColdSheet} />
+      <Route path="/power-cut" component={PowerCutSheet} />
+      <Route path="/mill" component={MillSheet} />
+      <Route path="/roast" component={RoastSheet} />
+      <Route component={NotHere} />
+    </Switch>
   )
 }

@@ -73,6 +73,16 @@ export function recallDrill(
   const codes = [...graph.nodes.keys()].sort()
   const loadCode = codes[Math.floor(pick * codes.length)]
   if (loadCode === undefined) return null
+  return drillOf(facts, loadCode, graph)
+}
+
+/** The drill over one code, for one that goes on after a reload; null for a code the book does not know. */
+export function drillOf(
+  facts: RecallFacts,
+  loadCode: string,
+  graph: RecallGraph = recallGraph(facts),
+): RecallDrill | null {
+  if (!graph.nodes.has(loadCode)) return null
   const answer = recall(facts, { by: 'load', loadCode }, graph)
   return { loadCode, task: say('pantry:recall-drill-task', { code: loadCode }), answer }
 }
@@ -99,7 +109,7 @@ export function drillOutcome({ drill, foundLotIds, beganAtMs, endedAtMs }: Drill
   if (!(endedAtMs >= beganAtMs)) throw new RangeError('a drill ends after it began; look at the clock')
   const asked = drill.answer.lots.filter(({ lotId }) => lotId !== null)
   const missed = asked.filter(({ lotId }) => !foundLotIds.includes(lotId!))
-  const [askedCount, missedCount] = [sumOf(asked, shelfAndGiven), sumOf(missed, shelfAndGiven)]
+  const [askedCount, missedCount] = [sumOf(asked, findableCount), sumOf(missed, findableCount)]
   const places = [...new Set(missed.map(({ place, household }) => place ?? household ?? '?'))].join(', ')
   return {
     values: [
@@ -120,7 +130,7 @@ export function drillOutcome({ drill, foundLotIds, beganAtMs, endedAtMs }: Drill
   }
 }
 
-/** What may still be found: eaten and thrown out cannot. */
-function shelfAndGiven(lot: RecalledLot): number {
+/** Jars that may still be found: eaten and thrown out cannot. [count] */
+export function findableCount(lot: RecalledLot): number {
   return lot.onShelfCount + givenCount(lot, true)
 }

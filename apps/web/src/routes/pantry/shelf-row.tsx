@@ -1,17 +1,34 @@
-/** ShelfRow: one lot on the shelf: how many, of what, where, what goes first, and taking some. Props: row. */
-import type { BodyOf } from '@crib/journal'
+/**
+ * ShelfRow: one lot on the shelf: how many, of what, where, what goes first, and taking some. Props: row.
+ * LotLines: the same without taking. Props: row. LeftTheShelf: what became of what is gone. Props: lot.
+ */
+import type { FoodLotFact } from '@crib/journal'
 import type { ShelfLot } from '@crib/planning'
-import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
-import { ChoiceTags, CountField, Fold, Reasons, SideAction, TextField } from '../../parts-of-the-sheet/index.ts'
-import { Asked, useRecord } from '../../records/use-record.tsx'
+import { ButtonRow, Fold, Reasons, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { dayText } from './day-text.ts'
-
-const HOW = ['eaten', 'opened', 'given', 'discarded'] as const
-type How = (typeof HOW)[number]
+import { TakeForm } from './take-form.tsx'
 
 export function ShelfRow({ row }: { readonly row: ShelfLot }) {
+  const { say } = useWords()
+  const { lot } = row
+  return (
+    <li className="shelf-row">
+      <LotLines row={row} />
+      <Fold title={say('pantry:take')}>
+        <TakeForm lot={lot} />
+      </Fold>
+      <ButtonRow>
+        <SideAction href={`/pantry/lot/${lot.lotId}`}>{say('pantry:to-lot', { code: lot.loadCode })}</SideAction>
+      </ButtonRow>
+      <LeftTheShelf lot={lot} />
+    </li>
+  )
+}
+
+/** What a lot is, where it stands, and what to use first. */
+export function LotLines({ row }: { readonly row: ShelfLot }) {
   const { facts } = useBook()
   const words = useWords()
   const { say, sentence } = words
@@ -24,7 +41,7 @@ export function ShelfRow({ row }: { readonly row: ShelfLot }) {
     count: lot.remainingCount,
   })
   return (
-    <li className="shelf-row">
+    <>
       <p className="shelf-count">
         <b>{lot.remainingCount}</b> <span>{packs}</span>
       </p>
@@ -60,63 +77,24 @@ export function ShelfRow({ row }: { readonly row: ShelfLot }) {
           </ul>
         </div>
       )}
-      <Fold title={say('pantry:take')}>
-        <TakeForm row={row} />
-      </Fold>
-      {lot.uses.length > 0 && (
-        <Reasons
-          title={say('pantry:left-the-shelf')}
-          sentences={lot.uses.map(({ how, count = 0, toWhom = '', at }) => ({
-            key: how === 'given' && toWhom ? `pantry:used-${how}-to` : `pantry:used-${how}`,
-            params: { count, toWhom, day: dayText(at.instant.slice(0, 10)) },
-          }))}
-        />
-      )}
-    </li>
+    </>
   )
 }
 
-function TakeForm({ row: { lot } }: { readonly row: ShelfLot }) {
+/** What became of the packs that are gone, the latest last. */
+export function LeftTheShelf({ lot }: { readonly lot: FoodLotFact }) {
   const { say } = useWords()
-  const record = useRecord()
-  const [how, setHow] = useState<How>('opened')
-  const [count, setCount] = useState(1)
-  const [toWhom, setToWhom] = useState('')
-  const body: BodyOf<'lot-used'> = {
-    lotId: lot.lotId,
-    count,
-    how,
-    ...(how === 'given' && toWhom.trim() && { toWhom: toWhom.trim() }),
-  }
-  const taken = () => {
-    setCount(1)
-    setToWhom('')
-  }
-  return (
-    <>
-      <ChoiceTags
-        legend={say('pantry:take-how')}
-        options={HOW.map((value) => ({ value, label: say(`pantry:how-${value}`) }))}
-        value={how}
-        onValue={setHow}
-      />
-      <CountField label={say('pantry:take-count')} value={count} onValue={setCount} min={1} max={10_000} />
-      {how === 'given' && (
-        <TextField
-          label={say('pantry:take-to-whom')}
-          hint={say('pantry:take-to-whom-hint')}
-          value={toWhom}
-          onValue={setToWhom}
-        />
-      )}
-      <SideAction
-        onClick={async () => {
-          if (await record.keep('lot-used', body)) taken()
-        }}
-      >
-        {say('shell:write-down')}
-      </SideAction>
-      <Asked record={record} onKept={taken} />
-    </>
-  )
+  const gone = [
+    ...lot.uses.map(({ how, count = 0, toWhom = '', at }) => ({
+      at,
+      key: how === 'given' && toWhom ? `pantry:used-${how}-to` : `pantry:used-${how}`,
+      params: { count, toWhom, day: dayText(at.instant.slice(0, 10)) },
+    })),
+    ...lot.openings.map(({ found, count, at }) => ({
+      at,
+      key: found === 'good' ? 'pantry:used-opened-good' : 'pantry:used-opened-not',
+      params: { count, found: say(`pantry:found-${found}`), day: dayText(at.instant.slice(0, 10)) },
+    })),
+  ].sort((a, b) => (a.at.instant < b.at.instant ? -1 : +(a.at.instant > b.at.instant)))
+  return <Reasons title={say('pantry:left-the-shelf')} sentences={gone.map(({ key, params }) => ({ key, params }))} />
 }
