@@ -9,6 +9,7 @@ import { foodPropertiesCalc } from './heat/food-properties.calc.ts'
 import { formulaMethodCalc } from './heat/formula-method.calc.ts'
 import { heatingFitCalc } from './heat/heating-fit.calc.ts'
 import { jarHeatingCalc } from './heat/jar-heating.calc.ts'
+import { jarQualityCalc } from './heat/jar-quality.calc.ts'
 import { whatVentingCostsCalc } from './heat/what-venting-costs.calc.ts'
 import { cookedYieldCalc } from './kernels/cooked-yield.calc.ts'
 import { earCornCalc } from './kernels/ear-corn.calc.ts'
@@ -27,6 +28,7 @@ export const SCIENCE_CALCS: readonly Calc[] = [
   formulaMethodCalc,
   heatingFitCalc,
   jarHeatingCalc,
+  jarQualityCalc,
   whatVentingCostsCalc,
   kernelMeasureCalc,
   earCornCalc,

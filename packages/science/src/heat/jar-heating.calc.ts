@@ -1,24 +1,11 @@
-import type { Calc, Field } from '../calc.ts'
+import type { Calc } from '../calc.ts'
 import { nearest, valuesOf } from '../calc-value.ts'
-import { ELEVATION_FIELD, GAUGE_FIELD } from '../steam/steam-fields.ts'
 import type { Band } from './band.ts'
 import { studyJar } from './jar-study.ts'
-
-interface JarHeatingInput {
-  readonly jar: 'pint' | 'quart'
-  readonly pack: 'free brine' | 'packed solid'
-  readonly gaugeKPaGauge: number
-  readonly elevationM: number
-  readonly ventMin: number
-  readonly holdMin: number
-  readonly fillC: number
-  readonly coolDownMin?: number
-  readonly gaugeReadsHighKPaGauge?: number
-}
+import { MADE_UP_RUN_EXAMPLE, MADE_UP_RUN_FIELDS, type MadeUpRunInput, madeUpRunOf } from './made-up-run-fields.ts'
 
 /** Enough for two digits of a band. */
 const SAMPLES_COUNT = 2048
-const USUAL_COOL_DOWN_MIN = 35
 
 const sourceKeys = [
   'carslaw-jaeger-1959',
@@ -44,74 +31,19 @@ const outputs = {
   coolDownMin: { label: 'The same if only the cool-down is unsure', unit: 'Min' },
   zDeltaC: { label: 'The same if only z of the spores is unsure', unit: 'Min' },
 } as const
-const minutes = (label: string, min: number, max: number, optional = false): Field => ({
-  kind: 'quantity',
-  label,
-  unit: 'Min',
-  min,
-  max,
-  limitSource: 'project-rule',
-  ...(optional && { optional }),
-})
 
-export const jarHeatingCalc: Calc<JarHeatingInput> = {
+export const jarHeatingCalc: Calc<MadeUpRunInput> = {
   id: 'jar-heating',
   title: 'Heat in a made-up jar',
   question:
     'How warm does the slowest place of a made-up jar get, and how unsure is that? It explains; process times are looked up.',
-  inputs: {
-    jar: { kind: 'choice', label: 'Jar', options: ['pint', 'quart'] },
-    pack: { kind: 'choice', label: 'How the food lies', options: ['free brine', 'packed solid'] },
-    gaugeKPaGauge: { ...GAUGE_FIELD, label: 'What the gauge shows' },
-    elevationM: ELEVATION_FIELD,
-    ventMin: minutes('Steady steam from the open vent', 0, 60),
-    holdMin: minutes('At pressure', 0, 240),
-    fillC: {
-      kind: 'quantity',
-      label: 'Food when the jars go in',
-      unit: 'C',
-      min: 30,
-      max: 98,
-      limitSource: 'project-rule',
-    },
-    coolDownMin: minutes('From heat off to zero, by itself; 35 unless said', 3, 180, true),
-    gaugeReadsHighKPaGauge: {
-      kind: 'quantity',
-      label: 'How much too high the gauge reads; none unless said',
-      unit: 'KPaGauge',
-      min: -20,
-      max: 30,
-      limitSource: 'project-rule',
-      optional: true,
-    },
-  },
+  inputs: MADE_UP_RUN_FIELDS,
   outputs,
   sourceKeys,
-  example: {
-    jar: 'pint',
-    pack: 'free brine',
-    gaugeKPaGauge: { value: 11, unit: 'PsiGauge' },
-    elevationM: 250,
-    ventMin: 10,
-    holdMin: 55,
-    fillC: 82,
-  },
+  example: MADE_UP_RUN_EXAMPLE,
   run: (input) => {
     const value = valuesOf({ outputs, sourceKeys }, { ...input })
-    const study = studyJar(
-      {
-        jar: input.jar,
-        pack: input.pack,
-        elevationM: input.elevationM,
-        gaugeKPa: input.gaugeKPaGauge,
-        gaugeReadsHighKPa: input.gaugeReadsHighKPaGauge ?? 0,
-        ventMin: input.ventMin,
-        holdMin: input.holdMin,
-        fillC: input.fillC,
-        coolDownMin: input.coolDownMin ?? USUAL_COOL_DOWN_MIN,
-      },
-      SAMPLES_COUNT,
-    )
+    const study = studyJar(madeUpRunOf(input), SAMPLES_COUNT)
     const range = ({ low, high }: Band) => ({ low, high })
     return {
       ok: true,

@@ -18,9 +18,9 @@ export const LETHALITY_250F: LethalityModel = { zDeltaC: 10, referenceC: (250 - 
 export const LETHALITY_121_1C: LethalityModel = { zDeltaC: 10, referenceC: 121.1 }
 
 export const LETHALITY_TEMPERATURE_C: ValidRange = { min: 0, max: 150, unit: '°C', source: 'project-rule' }
-const Z_DELTA_C: ValidRange = { min: 1, max: 60, unit: '°C', source: 'project-rule' }
+const Z_DELTA_C: ValidRange = { min: 1, max: 100, unit: '°C', source: 'project-rule' }
 
-/** @throws {ValidRangeError} unless z is 1 to 60 °C and the reference 0 to 150 °C. */
+/** @throws {ValidRangeError} unless z is 1 to 100 °C and the reference 0 to 150 °C. */
 export function requireLethalityModel({ zDeltaC, referenceC }: LethalityModel): void {
   requireInRange('zDeltaC', zDeltaC, Z_DELTA_C)
   requireInRange('referenceC', referenceC, LETHALITY_TEMPERATURE_C)
