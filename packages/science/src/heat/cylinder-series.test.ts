@@ -4,7 +4,7 @@ import { readReferenceTable } from '../../testing/reference-table.ts'
 import { ValidRangeError } from '../errors.ts'
 import { LETHALITY_250F } from '../lethality/lethal-rate.ts'
 import { lethalityMin } from '../lethality/lethality.ts'
-import { zerosOfJ0 } from '../numeric/bessel.ts'
+import { besselJ, zerosOfJ0 } from '../numeric/bessel.ts'
 import {
   curveSamples,
   cylinderAxisUnaccomplished,
@@ -58,6 +58,17 @@ describe('the series for a surface at one temperature', () => {
   test('has roots 2.404826, 5.520078, 8.653728, 11.791534, 14.930918, 18.071064, not the 18.0761 of a public list', () => {
     const roots = zerosOfJ0(6).map((b) => Number(b.toFixed(6)))
     expect(roots).toEqual([2.404826, 5.520078, 8.653728, 11.791534, 14.930918, 18.071064])
+  })
+
+  test('by its first term alone is 0.48 % high at Fo 0.2 and 5.9 % at 0.1 in a cylinder, 0.65 % at 0.2 in a slab', () => {
+    const b = zerosOfJ0(1)[0]!
+    const cylinder = (fourier: number) => (2 / (b * besselJ(b).J1)) * Math.exp(-(b ** 2) * fourier)
+    const slab = (fourier: number) => (4 / Math.PI) * Math.exp(-((Math.PI / 2) ** 2) * fourier)
+    const highPercent = (one: number, all: number) => (one / all - 1) * 100
+    expect(highPercent(cylinder(0.2), cylinderAxisUnaccomplished(0.2))).toBeCloseTo(0.48, 2)
+    expect(highPercent(cylinder(0.1), cylinderAxisUnaccomplished(0.1))).toBeCloseTo(5.9, 1)
+    expect(highPercent(slab(0.2), slabMiddleUnaccomplished(0.2))).toBeCloseTo(0.65, 2)
+    expect(cylinder(0) * slab(0)).toBeCloseTo(2.0397, 4) // jh at the centre
   })
 
   test('is all there at the start and gone at the end', () => {

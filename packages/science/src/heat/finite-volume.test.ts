@@ -40,6 +40,22 @@ describe('the finite-volume model of one material', () => {
     expect(farthestC(DEFAULT_MESH, 5)).toBeLessThan(0.05)
   })
 
+  test('is within 0.05 °C of it after a rise of 56 °C in one minute, and after as quick a fall', () => {
+    const sudden: SurfaceHistory = [
+      { timeMin: 0, temperatureC: 60 },
+      { timeMin: 1, temperatureC: 116 },
+      { timeMin: 60, temperatureC: 116 },
+      { timeMin: 61, temperatureC: 60 },
+      { timeMin: 90, temperatureC: 60 },
+    ]
+    const series = cylinderCurve({ ...JAR_SIZES.pint, diffusivityM2PerS: 1.5e-7 }, sudden, { initialC: 60, stepS: 60 })
+    const field = conductInto(plainCylinderMesh(JAR_SIZES.pint, food), run({ water: sudden, steam: sudden }))
+    const misses = field.fieldsC.map((c, k) => Math.abs(middleTemperatureC(field, c) - series.temperaturesC[k]!))
+    expect(misses).toHaveLength(91)
+    // Fo 0.01 is 94 s.
+    expect(Math.max(...misses.slice(2))).toBeLessThan(0.05)
+  })
+
   test('is of second order: half the cells and half the step leave a quarter of the error', () => {
     const coarse = farthestC({ nr: 8, nz: 16 }, 20)
     const middle = farthestC({ nr: 16, nz: 32 }, 10)

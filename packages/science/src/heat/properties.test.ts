@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { readReferenceTable } from '../../testing/reference-table.ts'
 import { ValidRangeError } from '../errors.ts'
 import { componentProperties, FOOD_COMPONENTS } from './components.ts'
+import { JAR_GLASS, PACKED_HOMINY_DIFFUSIVITY_M2_PER_S } from './jar-materials.ts'
 import { DRAINED_HOMINY, foodProperties } from './mixture.ts'
 
 const components = readReferenceTable(new URL('./components.worked.csv', import.meta.url), [
@@ -23,6 +24,9 @@ const hominy = readReferenceTable(new URL('./mixture.hominy.csv', import.meta.ur
   'kSeries',
   'cp',
   'alphaParallel1e7',
+])
+const neighbours = readReferenceTable(new URL('./neighbours.diffusivity.csv', import.meta.url), [
+  'diffusivity1e7M2PerS',
 ])
 /** Half a unit in the sixth significant digit, with room for binary dust. */
 const halfUnit = (printed: number) => 0.5 * 10 ** (Math.floor(Math.log10(Math.abs(printed))) - 5) * (1 + 1e-6)
@@ -89,5 +93,28 @@ describe('a food by its composition', () => {
 
   test.each([{ water: 0.8 }, { water: 0.9, fat: 0.2 }, { water: 1.2, fat: -0.2 }])('refuses %o', (composition) => {
     expect(() => foodProperties(composition, 20)).toThrow(ValidRangeError)
+  })
+})
+
+describe('what surrounds the food', () => {
+  test('glass of 3 mm stands for a surface coefficient of 350 W/(m2 K), a Biot number of 25 at 4 cm', () => {
+    const surface = JAR_GLASS.conductivityWPerMK / 0.003
+    expect(Math.abs(surface / 350 - 1)).toBeLessThan(0.005)
+    expect(Math.round((surface * 0.04) / foodProperties(DRAINED_HOMINY, 20).conductivityParallelWPerMK)).toBe(25)
+  })
+
+  test('glass has a diffusivity between the printed 0.51 and 0.60 mm2/s', () => {
+    const diffusivity = (JAR_GLASS.conductivityWPerMK / JAR_GLASS.heatCapacityJPerM3K) * 1e6
+    expect(diffusivity).toBeGreaterThan(0.51)
+    expect(diffusivity).toBeLessThan(0.6)
+  })
+
+  test('packed hominy is taken no quicker than any measured neighbour, and no slower than its composition at 20 °C', () => {
+    const { low, high } = PACKED_HOMINY_DIFFUSIVITY_M2_PER_S
+    const measured = neighbours.rows.map((row) => row.diffusivity1e7M2PerS * 1e-7)
+    expect(high).toBeLessThanOrEqual(Math.max(...measured))
+    expect(high).toBeGreaterThanOrEqual(Math.min(...measured))
+    const byComposition = foodProperties(DRAINED_HOMINY, 20).diffusivityParallelM2PerS
+    expect(Math.abs(low / byComposition - 1)).toBeLessThan(0.01)
   })
 })
