@@ -115,11 +115,12 @@ describe('every calculation of this package', () => {
   })
 })
 
-/** Examples as a door would hand them on: psi in kPa, lb in kg. */
+/** Examples as a door would hand them on: psi in kPa, lb in kg, °C as it is. */
 function canonical(example: object): object {
   return Object.fromEntries(
     Object.entries(example).map(([name, given]) => {
       if (given?.unit === 'PsiGauge') return [name, given.value * 6.894757293168]
+      if (given?.unit === 'C') return [name, given.value]
       if (given?.unit === 'Lb') return [name, given.value * 0.45359237]
       return [name, given]
     }),
