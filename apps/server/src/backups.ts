@@ -12,8 +12,6 @@ export interface BackupPlan {
   readonly everyHours: number
   /** So many of the newest stay, at least 1. */
   readonly keepCount: number
-  /** Folder with attachments, which go along. */
-  readonly attachments?: string
 }
 
 export type BackupTold =
@@ -43,7 +41,7 @@ export interface Backups {
 const LOOK_AT_LEAST_MS = 3_600_000
 
 export function createBackups(setup: BackupsSetup): Backups {
-  const { store, into, everyHours, keepCount, attachments, told, now = Date.now, later = unrefTimeout } = setup
+  const { store, into, everyHours, keepCount, told, now = Date.now, later = unrefTimeout } = setup
   const lastMadeAtMs = async () => (await backupsIn(into))[0]?.madeAtMs ?? null
   let isStopped = false
   let cancel = () => {}
@@ -56,7 +54,7 @@ export function createBackups(setup: BackupsSetup): Backups {
       if (!due) return Math.min(nextAtMs - now(), LOOK_AT_LEAST_MS)
       // An empty one would count as the newest and keep the first line uncopied for a day.
       if ((await store.kitchens()).length === 0) return LOOK_AT_LEAST_MS
-      const made = await backupTo({ store, into, nowMs: now(), keepCount, ...(attachments && { attachments }) })
+      const made = await backupTo({ store, into, nowMs: now(), keepCount })
       told({ kind: 'made', made })
     } catch (cause) {
       told({ kind: 'failed', into, detail: cause instanceof Error ? cause.message : String(cause) })

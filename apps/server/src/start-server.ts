@@ -18,7 +18,7 @@ export interface ServerOptions {
   /** Behind a proxy that ends TLS: everybody signs in, whatever the address. */
   readonly hosted?: boolean
   /** Backups the server makes by itself; none when left out. */
-  readonly backup?: Omit<BackupPlan, 'attachments'> & { readonly told: (outcome: BackupTold) => void }
+  readonly backup?: BackupPlan & { readonly told: (outcome: BackupTold) => void }
 }
 
 export interface RunningServer {
@@ -43,8 +43,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const [store, tables] = await Promise.all([openBookStore(bookFile), openSecretTables(secretsBeside(bookFile))])
   const reach: Reach = hosted ? 'hosted' : host === LOOPBACK ? 'home' : 'network'
   const people = createPeople({ reach, store, tables })
-  const attachments = isAddress(bookFile) ? undefined : `${bookFile}.attachments`
-  const backups = backup && createBackups({ store, ...backup, ...(attachments && { attachments }) })
+  const backups = backup && createBackups({ store, ...backup })
   const app = createApp({
     store,
     people,

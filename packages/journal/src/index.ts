@@ -46,6 +46,7 @@ export {
   type KitchenFact,
   type Ledger,
   type LedgerLine,
+  type PhotoFact,
   type PlantingFact,
   type PlotFact,
   type PotFact,
@@ -77,6 +78,7 @@ export {
   readBody,
   type UnreadReason,
 } from './kinds/index.ts'
+export { PHOTO_LONGEST_PX, PHOTO_MOST_CHARACTERS } from './kinds/photo.ts'
 export type { RunEvent } from './kinds/run.ts'
 export { type Member, type MemberLine, memberLines, memberStories, membersOf } from './people/members.ts'
 export { factsOpenedTo } from './people/opened-to.ts'

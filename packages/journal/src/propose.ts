@@ -151,6 +151,7 @@ const ASK: Asker = {
       ? [refusal('heavier-while-drying', { value: kg(seen.massKg), max: kg(lastKg) })]
       : []
   },
+  'photo-taken': nothing,
   'food-moved': ({ foodLots }, { lotId }) => known(foodLots, lotId, 'no-such-lot'),
   'food-worked': ({ foodLots }, { fromLotId, inKg, outKg }) => [
     ...(fromLotId === undefined ? [] : known(foodLots, fromLotId, 'no-such-lot')),

@@ -9,9 +9,6 @@ import { showInstant } from '../clock-times.ts'
 import { badInput, EXIT } from '../exit-codes.ts'
 import { type Door, printJson, verb, withBook } from '../verb.ts'
 
-/** Attachments lie beside the book's file. */
-const attachmentsOf = (file: string): string => `${file}.attachments`
-
 export function addBookCare(parent: Command, door: Door): void {
   addBackup(parent, door)
   addRestore(parent, door)
@@ -27,7 +24,7 @@ function addBackup(parent: Command, door: Door): void {
     .option('--keep <count>', words.say('terminal:flag-keep'))
     .option('--every <hours>', words.say('terminal:flag-every'))
     .action((folder: string, flags: Flags) =>
-      withStore(flags, terminal, async (store, file) => {
+      withStore(flags, terminal, async (store) => {
         const into = resolve(folder)
         if (flags.every !== undefined) {
           const newest = (await backupsIn(into))[0]
@@ -42,7 +39,6 @@ function addBackup(parent: Command, door: Door): void {
           store,
           into,
           nowMs: terminal.now(),
-          attachments: attachmentsOf(file),
           ...(flags.keep !== undefined && { keepCount: countOf(flags.keep) }),
         })
         if (flags.json) return printJson(door, { kind: 'backup-made', ...made })
@@ -65,8 +61,8 @@ function addRestore(parent: Command, door: Door): void {
       withStore(
         flags,
         terminal,
-        async (store, file) => {
-          const restored = await restore(store, resolve(folder), attachmentsOf(file)).catch((error) => {
+        async (store) => {
+          const restored = await restore(store, resolve(folder)).catch((error) => {
             throw error instanceof RangeError ? badInput('terminal:no-backup-there', { folder }) : error
           })
           if (!restored.whole) end(EXIT.trouble)
@@ -90,8 +86,7 @@ function addBundle(parent: Command, door: Door): void {
         const kitchenId = await chooseKitchen(store, flags.kitchen)
         if (kitchenId === null) throw badInput('terminal:no-kitchen-yet', { file })
         const into = resolve(folder)
-        const attachments = attachmentsOf(file)
-        const made = await writeBundle({ store, kitchenId, into, nowMs: terminal.now(), attachments })
+        const made = await writeBundle({ store, kitchenId, into, nowMs: terminal.now() })
         if (flags.json) return printJson(door, { kind: 'bundle-made', ...made })
         terminal.out(words.say('terminal:bundle-made', { count: made.manifest.entryCount, folder: made.folder }))
       }),

@@ -26,6 +26,7 @@ const OWN_ID: Partial<Record<Kind, string>> = {
   'recall-noted': 'recallId',
   'cooling-noted': 'coolingId',
   'drying-noted': 'dryingId',
+  'photo-taken': 'photoId',
   'plot-recorded': 'plotId',
   'planting-recorded': 'plantingId',
   'neighbour-corn-recorded': 'neighbourId',

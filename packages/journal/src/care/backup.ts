@@ -11,7 +11,6 @@ export interface BackupSetup {
   /** A folder or stick; backups lie side by side in it. */
   readonly into: string
   readonly nowMs: number
-  readonly attachments?: string
   /** So many of the newest are kept, this one among them; older ones are removed. All are kept when left out. */
   readonly keepCount?: number
 }
@@ -25,7 +24,7 @@ export interface BackupMade {
 const NAME = /^backup-(\d{4})-(\d\d)-(\d\d)T(\d\d)-(\d\d)-(\d\d)Z$/
 
 /** Copies everything into a folder of its own under `into`. What is already there stays until the new one is whole. */
-export async function backupTo({ store, into, nowMs, attachments, keepCount }: BackupSetup): Promise<BackupMade> {
+export async function backupTo({ store, into, nowMs, keepCount }: BackupSetup): Promise<BackupMade> {
   const stamp = `${new Date(nowMs).toISOString().slice(0, 19).replaceAll(':', '-')}Z`
   const folder = join(into, `backup-${stamp}`)
   const making = `${folder}.making`
@@ -36,7 +35,7 @@ export async function backupTo({ store, into, nowMs, attachments, keepCount }: B
   await mkdir(making, { recursive: true })
   const kitchens: BundleManifest[] = []
   for (const { kitchenId } of await store.kitchens()) {
-    const bundle = await writeBundle({ store, kitchenId, into: making, nowMs, ...(attachments && { attachments }) })
+    const bundle = await writeBundle({ store, kitchenId, into: making, nowMs })
     kitchens.push(bundle.manifest)
   }
   await rename(making, folder)
@@ -96,7 +95,7 @@ export interface Restored {
  *
  * @throws {RangeError} when the folder holds neither.
  */
-export async function restore(store: JournalStore, folder: string, attachments?: string): Promise<Restored> {
+export async function restore(store: JournalStore, folder: string): Promise<Restored> {
   const single = existsSync(join(folder, 'entries.jsonl'))
   const inside = single || !existsSync(folder) ? [] : (await readdir(folder)).sort()
   const bundles = single
@@ -105,7 +104,7 @@ export async function restore(store: JournalStore, folder: string, attachments?:
   if (bundles.length === 0) throw new RangeError(`${folder} is neither a backup nor a bundle`)
   const kitchens: Record<string, TakenIn> = {}
   for (const bundle of bundles) {
-    const taken = await takeIn({ store, folder: bundle, ...(attachments && { attachments }) })
+    const taken = await takeIn({ store, folder: bundle })
     kitchens[(await readManifest(bundle))?.kitchenId ?? bundle] = taken
   }
   return { kitchens, whole: Object.values(kitchens).every(({ faults }) => faults.length === 0) }

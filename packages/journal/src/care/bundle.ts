@@ -4,12 +4,13 @@
  */
 import { createHash } from 'node:crypto'
 import { createReadStream, existsSync } from 'node:fs'
-import { copyFile, mkdir, open, readdir, readFile, rename, rm, stat } from 'node:fs/promises'
-import { basename, join } from 'node:path'
+import { mkdir, open, readFile, rename, rm } from 'node:fs/promises'
+import { join } from 'node:path'
 import type { KnownHead } from '../chain.ts'
 import type { JournalStore } from '../store.ts'
 import { bodyColumns, csvHeader, csvRow } from './csv.ts'
 import { pagesOf } from './pages.ts'
+import { type Picture, pictureOf } from './pictures.ts'
 
 export const BUNDLE_FORMAT = 'kettle-and-crib-bundle'
 export const BUNDLE_VERSION = 1
@@ -39,8 +40,6 @@ export interface BundleSetup {
   /** Where the bundle's own folder is made. */
   readonly into: string
   readonly nowMs: number
-  /** Folder with attachments by their names; left out or missing, there are none. */
-  readonly attachments?: string
 }
 
 /** @throws {RangeError} when the store has no such kitchen. */
@@ -65,6 +64,8 @@ export async function writeBundle(
     for (const entry of page) {
       const { kind, deviceId, deviceSeq } = entry.envelope
       lines.add(`${JSON.stringify(entry)}\n`)
+      const picture = pictureOf(entry)
+      if (picture) files.push(await writePicture(making, picture))
       let sheet = sheets.get(kind)
       const columns = survey.columns.get(kind) ?? []
       if (!sheet) {
@@ -72,14 +73,13 @@ export async function writeBundle(
         sheet.add(csvHeader(columns))
         sheets.set(kind, sheet)
       }
-      sheet.add(csvRow(entry, columns))
+      sheet.add(csvRow(picture ? picture.told : entry, columns))
       heads.set(deviceId, { kitchenId, deviceId, deviceSeq, hash: entry.hash })
       entryCount += 1
     }
     for (const each of [lines, ...sheets.values()]) await each.flush()
   }
   for (const each of [lines, ...sheets.values()]) files.push(await each.end())
-  files.push(...(await copyAttachments(setup.attachments, making)))
   const { kitchenName } = survey
   const manifest: BundleManifest = {
     format: BUNDLE_FORMAT,
@@ -149,18 +149,12 @@ async function writer(folder: string, path: string): Promise<Writer> {
   }
 }
 
-async function copyAttachments(from: string | undefined, making: string): Promise<BundleFile[]> {
-  if (!from || !existsSync(from)) return []
-  const files: BundleFile[] = []
-  for (const name of (await readdir(from)).sort()) {
-    const source = join(from, name)
-    if (!(await stat(source)).isFile()) continue
-    const path = `attachments/${basename(name)}`
-    await copyFile(source, join(making, path))
-    await syncFile(join(making, path))
-    files.push({ path, bytes: (await stat(source)).size, sha256: await sha256OfFile(source) })
-  }
-  return files
+async function writePicture(making: string, { path, bytes }: Picture): Promise<BundleFile> {
+  const file = await open(join(making, path), 'w')
+  await file.writeFile(bytes)
+  await file.sync()
+  await file.close()
+  return { path, bytes: bytes.length, sha256: createHash('sha256').update(bytes).digest('hex') }
 }
 
 export async function sha256OfFile(path: string): Promise<string> {
@@ -193,12 +187,6 @@ async function freeName(wanted: string): Promise<string> {
     const name = count === 1 ? wanted : `${wanted}-${count}`
     if (!existsSync(name)) return name
   }
-}
-
-async function syncFile(path: string): Promise<void> {
-  const file = await open(path, 'r+')
-  await file.sync()
-  await file.close()
 }
 
 /** The new name itself must be on disk too. Some systems do not let a folder be synced; they write it through anyway. */

@@ -1,7 +1,6 @@
 /** A bundle into a store: every line by itself, refused with its reason while the rest lands. */
 import { existsSync } from 'node:fs'
-import { copyFile, mkdir, readdir } from 'node:fs/promises'
-import { basename, join } from 'node:path'
+import { join } from 'node:path'
 import { type EntryFaultCode, type KnownHead, missingNumbers } from '../chain.ts'
 import type { StoredEntry } from '../envelope.ts'
 import type { JournalStore } from '../store.ts'
@@ -33,7 +32,6 @@ export interface TakenIn {
   readonly acceptedCount: number
   /** Here before. */
   readonly alreadyCount: number
-  readonly attachmentCount: number
   /** Everything refused or missing, one by one. Empty: the bundle was whole. */
   readonly faults: readonly BundleFault[]
 }
@@ -41,8 +39,6 @@ export interface TakenIn {
 export interface TakeInSetup {
   readonly store: JournalStore
   readonly folder: string
-  /** Where attachments are kept here; left out, they are passed over. */
-  readonly attachments?: string
 }
 
 const LINES_AT_ONCE = 1000
@@ -50,7 +46,7 @@ const LINES_AT_ONCE = 1000
 const MOST_LINE_BYTES = 2_000_000
 
 /** @throws {RangeError} when the folder holds no `entries.jsonl`. */
-export async function takeIn({ store, folder, attachments }: TakeInSetup): Promise<TakenIn> {
+export async function takeIn({ store, folder }: TakeInSetup): Promise<TakenIn> {
   const file = join(folder, 'entries.jsonl')
   if (!existsSync(file)) throw new RangeError(`${folder} is no bundle: it has no entries.jsonl`)
   const manifest = await readManifest(folder)
@@ -95,8 +91,7 @@ export async function takeIn({ store, folder, attachments }: TakeInSetup): Promi
     const fault = await headFault(store, head)
     if (fault) faults.push(fault)
   }
-  const attachmentCount = attachments ? await takeAttachments(folder, attachments, faults) : 0
-  return { acceptedCount, alreadyCount, attachmentCount, faults }
+  return { acceptedCount, alreadyCount, faults }
 }
 
 function parsed(line: string): unknown {
@@ -116,7 +111,6 @@ async function manifestFaults(folder: string, manifest: BundleManifest | null): 
     faults.push({ code: 'newer-bundle', where, entryId: '', detail })
   }
   for (const { path, sha256 } of manifest.files) {
-    if (path !== 'entries.jsonl' && !path.startsWith('csv/')) continue // attachments are looked at one by one
     const here = join(folder, path)
     const inside = !path.split('/').includes('..')
     if (inside && existsSync(here) && (await sha256OfFile(here)) === sha256) continue
@@ -137,23 +131,4 @@ async function headFault(store: JournalStore, head: KnownHead): Promise<BundleFa
   if (lastSeq >= head.deviceSeq) return null
   const detail = `${head.deviceId} ${missingNumbers(lastSeq, head.deviceSeq + 1)}`
   return { code: 'missing-after', where: 'manifest.json', entryId: '', detail }
-}
-
-/** An attachment's name begins with the SHA-256 of its bytes: the name is its proof. */
-async function takeAttachments(folder: string, to: string, faults: BundleFault[]): Promise<number> {
-  const from = join(folder, 'attachments')
-  if (!existsSync(from)) return 0
-  await mkdir(to, { recursive: true })
-  let count = 0
-  for (const name of (await readdir(from)).sort()) {
-    const where = `attachments/${name}`
-    const named = /^[0-9a-f]{64}(\.[a-z0-9]{1,8})?$/.exec(name)
-    if (!named || (await sha256OfFile(join(from, name))) !== name.slice(0, 64)) {
-      faults.push({ code: 'file-altered', where, entryId: '', detail: named ? 'sha256' : 'name' })
-      continue
-    }
-    await copyFile(join(from, name), join(to, basename(name)))
-    count += 1
-  }
-  return count
 }

@@ -188,6 +188,9 @@ export interface DryingFact extends Omit<Extract<BodyOf<'drying-noted'>['seen'],
   readonly ended: { readonly how: 'dry' | 'stopped' | 'thrown-out'; readonly at: Said } | null
 }
 
+/** A picture without its bytes, which stay in the entry `at.entryId`. */
+export type PhotoFact = Told<Omit<BodyOf<'photo-taken'>, 'image'>>
+
 export type RecallFact = Told<BodyOf<'recall-noted'>>
 
 export const QUESTION_CODES = [
@@ -274,6 +277,7 @@ export interface Facts {
   readonly recalls: ById<RecallFact>
   readonly coolings: ById<CoolingFact>
   readonly dryings: ById<DryingFact>
+  readonly photos: ById<PhotoFact>
   /** All entries, read or not. */
   readonly entryCount: number
   readonly questions: readonly Question[]

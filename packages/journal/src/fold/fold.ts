@@ -24,6 +24,7 @@ export const NO_FACTS: Facts = {
   recalls: {},
   coolings: {},
   dryings: {},
+  photos: {},
   entryCount: 0,
   questions: [],
   unread: [],
@@ -201,6 +202,7 @@ function copyRecords(facts: Facts): Records {
     recalls: { ...facts.recalls },
     coolings: { ...facts.coolings },
     dryings: { ...facts.dryings },
+    photos: { ...facts.photos },
   }
 }
 

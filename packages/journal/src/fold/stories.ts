@@ -8,6 +8,7 @@ import type {
   FoodLotFact,
   KitchenFact,
   LedgerLine,
+  PhotoFact,
   RunFact,
   Told,
 } from './facts.ts'
@@ -112,4 +113,11 @@ export function runStory(lines: readonly LedgerLine[]): RunFact | null {
     deviceId: at.deviceId,
   }))
   return { runId: begun.runId, begun, events }
+}
+
+export function photoStory(lines: readonly LedgerLine[]): PhotoFact | null {
+  const taken = told(lines, 'photo-taken').at(-1)
+  if (!taken) return null
+  const { image: _, ...photo } = taken
+  return photo
 }

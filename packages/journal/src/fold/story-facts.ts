@@ -3,7 +3,16 @@ import type { Facts, LedgerLine, Question } from './facts.ts'
 import { plantingStory, plotStory } from './field-stories.ts'
 import { coolingStory, dryingStory } from './keeping-stories.ts'
 import { seedLotStory } from './seed-lot-stories.ts'
-import { alkaliLotStory, batchStory, cannerStory, cornLotStory, foodLotStory, runStory, told } from './stories.ts'
+import {
+  alkaliLotStory,
+  batchStory,
+  cannerStory,
+  cornLotStory,
+  foodLotStory,
+  photoStory,
+  runStory,
+  told,
+} from './stories.ts'
 
 /** The lists of facts that are keyed by id. */
 export type Part = Exclude<keyof Facts, 'kitchen' | 'entryCount' | 'questions' | 'unread' | 'ledger'>
@@ -38,6 +47,7 @@ export function foldStory(story: string, lines: readonly LedgerLine[], put: PutF
   else if (type === 'planting') found = may('plantings', plantingStory(lines))
   else if (type === 'seed-lot') found = may('seedLots', seedLotStory(lines))
   else if (type === 'recall') may('recalls', told(lines, 'recall-noted').at(-1))
+  else if (type === 'photo') may('photos', photoStory(lines))
   else if (type === 'cooling') found = may('coolings', coolingStory(lines))
   else if (type === 'drying') found = may('dryings', dryingStory(lines))
   if (found || lines.length === 0) return []

@@ -27,6 +27,7 @@ import { coolingNoted, dryingNoted, foodMoved, foodWorked } from './keeping-work
 import { type Frozen, issuesToRefusals, type KindDefinition } from './kind.ts'
 import { kitchenNoted, kitchenOpened } from './kitchen.ts'
 import { personInvited, personJoined, personLeft, roleChanged } from './people.ts'
+import { photoTaken } from './photo.ts'
 import { potRecorded } from './pot.ts'
 import { quickParser, UNFIT } from './quick-parse.ts'
 import { runBegun, runEventHappened } from './run.ts'
@@ -85,6 +86,7 @@ export const KINDS = {
   'drying-noted': dryingNoted,
   'food-worked': foodWorked,
   'food-moved': foodMoved,
+  'photo-taken': photoTaken,
 } as const
 
 export type Kind = keyof typeof KINDS

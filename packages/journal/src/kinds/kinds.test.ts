@@ -36,7 +36,7 @@ test('[J10] every kind is registered under its own name, with one migration for 
     expect(definition.kind).toBe(kind)
     expect(definition.migrate).toHaveLength(definition.version - 1)
   }
-  expect(Object.keys(KINDS)).toHaveLength(49)
+  expect(Object.keys(KINDS)).toHaveLength(50)
 })
 
 describe('[J11] limits name field, value, limit, unit and source', () => {

@@ -112,6 +112,7 @@ const ACT_OF_KIND: { readonly [K in Kind]: Act } = {
   'drying-noted': 'work',
   'food-worked': 'work',
   'food-moved': 'work',
+  'photo-taken': 'work',
 }
 
 /** Null for a kind of a newer program: only the keeper may bring such lines. */

@@ -5,7 +5,7 @@ import { examineEntry, faultOf, missingNumbers } from '../chain.ts'
 import { NO_PREVIOUS_HASH, type StoredEntry, sha256Hex } from '../envelope.ts'
 import type { EntryOutcome } from '../store.ts'
 
-/** Longest body kept, as canonical JSON. Photos will have a store of their own. */
+/** Longest body kept, as canonical JSON. */
 export const MOST_BODY_CHARACTERS = 262_144
 
 /** What a store knows that bears on one entry. */

@@ -124,6 +124,7 @@ export async function openBook(store: Pick<ServerStore, 'facts'>, kitchenId: str
         recalls: await all('recalls'),
         coolings: await all('coolings'),
         dryings: await all('dryings'),
+        photos: await all('photos'),
         entryCount: state?.entryCount ?? 0,
         questions: await book.questions(1_000_000),
         unread: unread.sort((a, b) => compareLines(a.order, b.order)).map(({ told }) => told),

@@ -6,6 +6,7 @@ import { useMemo, useState } from 'react'
 import { useBook } from '../../book/book.tsx'
 import { deviceZone } from '../../book/keeper.ts'
 import { ChoiceTags, Empty, Fold, MarginNote, Passage, Sheet } from '../../parts-of-the-sheet/index.ts'
+import { Photos } from '../../records/photos.tsx'
 import { LastTap, TapButton, TapGroup, useTaps } from '../../walk/taps.tsx'
 import { useNow } from '../../walk/use-now.ts'
 import { useWords } from '../../words.tsx'
@@ -117,6 +118,9 @@ function WalkSheet({ batchId }: { readonly batchId: string }) {
       </Passage>
       <Endings at={at} isDue={walks.some(({ openStepId }) => openStepId === undefined)} />
       <Noted at={at} />
+      <Passage title={say('kettle:walk-photos')} margin={<MarginNote>{say('shell:photo-margin')}</MarginNote>}>
+        <Photos ofId={batchId} potLoad={walk.potLoad} />
+      </Passage>
     </Sheet>
   )
 }

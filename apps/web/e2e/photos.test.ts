@@ -1,0 +1,69 @@
+/** A picture of the handful at the kettle (invented): made smaller, kept, copied, and taken out again. */
+
+import type { Browser } from 'playwright-core'
+import { PNG } from 'pngjs'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { entriesOnServer } from './hark-lake.ts'
+import { describeInBrowser, type House, launchChromium, openPage, startHouse } from './harness.ts'
+import { tellPlannedBatch } from './told-batch.ts'
+
+/** As large as a telephone's camera makes them. */
+function cameraPicture(): Buffer {
+  const png = new PNG({ width: 3000, height: 2000 })
+  for (let at = 0; at < png.data.length; at += 4) {
+    png.data[at] = (at / 40) % 256
+    png.data[at + 1] = (at / 12_000) % 256
+    png.data[at + 3] = 255
+  }
+  return PNG.sync.write(png)
+}
+
+describeInBrowser('a picture at the kettle', () => {
+  let house: House
+  let browser: Browser
+
+  beforeAll(async () => {
+    house = await startHouse()
+    browser = await launchChromium()
+  })
+  afterAll(async () => {
+    await browser?.close()
+    await house?.remove()
+  })
+
+  test('is made smaller, kept over a reload, copied to the house server, and taken out again', async () => {
+    const { context, page, faults } = await openPage(browser)
+    const { kitchenId, batchId } = await tellPlannedBatch(house, Date.now())
+    await page.goto(house.url)
+    await page.getByRole('button', { name: `ending in ${kitchenId.slice(-4)}` }).click()
+    await page.getByText('Ostrey Point').first().waitFor()
+    await page.goto(`${house.url}kettle/${batchId}`)
+
+    const field = page.getByLabel('Take a picture')
+    await field.setInputFiles({ name: 'notes.txt', mimeType: 'text/plain', buffer: Buffer.from('no picture') })
+    await page.getByText('no picture that this device can read').waitFor()
+    await field.setInputFiles({ name: 'handful.png', mimeType: 'image/png', buffer: cameraPicture() })
+    const picture = page.getByRole('img', { name: /^Picture of \d/ })
+    await picture.waitFor()
+    await page.reload()
+    await picture.waitFor()
+    // Too much is in it for 1,280 px: the next size fits.
+    expect(await picture.evaluate((img: HTMLImageElement) => [img.naturalWidth, img.naturalHeight])).toEqual([
+      1024, 683,
+    ])
+
+    const isPhoto = ({ envelope }: { envelope: { kind: string } }) => envelope.kind === 'photo-taken'
+    await expect.poll(async () => (await entriesOnServer(house)).filter(isPhoto).length, { timeout: 60_000 }).toBe(1)
+    const [kept] = (await entriesOnServer(house)).filter(isPhoto)
+    const told = kept!.body!.value as { image: string; ofId: string }
+    expect(told.ofId).toBe(batchId)
+    const bytes = Buffer.from(told.image, 'base64')
+    expect(bytes.subarray(0, 3).toString('hex')).toBe('ffd8ff')
+    expect(bytes.includes('Exif')).toBe(false)
+
+    await page.getByRole('button', { name: 'Take this picture out' }).click()
+    await picture.waitFor({ state: 'detached' })
+    expect(faults).toEqual([])
+    await context.close()
+  })
+})
