@@ -272,6 +272,7 @@ export {
   type TestOverTime,
   unmeasuredAsh,
 } from './kettle-chemistry/lot-tests.ts'
+export { type NeverIn, neverGoesIn, stoppedBy } from './kettle-chemistry/never-goes-in.ts'
 export {
   alkaliInPot,
   type OwnStrength,

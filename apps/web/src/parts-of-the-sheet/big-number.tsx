@@ -1,7 +1,8 @@
 /**
  * BigNumber: a reckoned value stamped large, with its range, its companion unit and what stands behind it.
  * Props: label, reckoned (a Reckoned), size? ('huge' for three metres | 'large' | 'small'), note? (one line under it),
- *        bare? (true: no details, for a number whose source is already beside it).
+ *        bare? (true: no details, for a number whose source is already beside it),
+ *        asWeighed? (true: grams stay first, for what goes on a scale of grams whatever the kitchen's measure).
  * NumberRow: lays BigNumbers side by side where there is room. Props: children.
  */
 
@@ -19,16 +20,18 @@ export function BigNumber({
   size = 'large',
   note,
   bare = false,
+  asWeighed = false,
 }: {
   readonly label: string
   readonly reckoned: Reckoned
   readonly size?: 'huge' | 'large' | 'small'
   readonly note?: ReactNode
   readonly bare?: boolean
+  readonly asWeighed?: boolean
 }) {
   const { measureFirst } = usePreferences()
   const nameId = useId()
-  const { number, unit, beside } = stampedParts(reckoned, measureFirst)
+  const { number, unit, beside } = stampedParts(reckoned, asWeighed ? 'its-own' : measureFirst)
   const range = rangeText(reckoned)
   const { say } = useWords()
   return (

@@ -3,11 +3,12 @@
  * Props: lot? (its details put right: the last telling stands).
  */
 import type { AlkaliLotFact, BodyOf } from '@crib/journal'
+import { type NeverIn, neverGoesIn, stoppedBy } from '@crib/planning'
 import { useState } from 'react'
 import { useBook } from '../book/book.tsx'
 import { useHalfTyped } from '../half-typed.ts'
 import { ChoiceTags, DateField, FlagTag, TextField } from '../parts-of-the-sheet/fields.tsx'
-import { Caution } from '../parts-of-the-sheet/lines.tsx'
+import { Caution, Refusal } from '../parts-of-the-sheet/lines.tsx'
 import { useWords } from '../words.tsx'
 import { Form } from './form.tsx'
 import { Asked, useRecord } from './use-record.tsx'
@@ -31,11 +32,13 @@ interface Typed {
   readonly grade: string
   readonly gatheredOn: string
   readonly ready: Ready
+  readonly never: readonly NeverIn[]
 }
 
 const FRESH: Typed = {
   ...{ name: '', alkali: 'ash', woods: '', stove: '', alsoBurnt: '', container: '', grade: '', gatheredOn: '' },
   ready: {},
+  never: [],
 }
 
 export function AlkaliLotForm({ lot }: { readonly lot?: AlkaliLotFact }) {
@@ -47,6 +50,8 @@ export function AlkaliLotForm({ lot }: { readonly lot?: AlkaliLotFact }) {
   const change = (part: Partial<Typed>) => setTyped({ ...typed, ...part })
   const { name, alkali, gatheredOn } = typed
   const isAsh = alkali === 'ash'
+  const asked = neverGoesIn(alkali)
+  const stopped = stoppedBy(alkali, typed.never)
 
   const keep = async () => {
     if (name.trim() === '') return setMissing(true)
@@ -70,7 +75,11 @@ export function AlkaliLotForm({ lot }: { readonly lot?: AlkaliLotFact }) {
     />
   )
   return (
-    <Form action={say(lot ? 'kettle:lot-put-right' : 'shell:alkali-keep')} onSubmit={keep}>
+    <Form
+      action={say(lot ? 'kettle:lot-put-right' : 'shell:alkali-keep')}
+      onSubmit={keep}
+      disabled={stopped.length > 0}
+    >
       {!lot && (
         <ChoiceTags
           legend={say('shell:alkali-kind')}
@@ -87,6 +96,25 @@ export function AlkaliLotForm({ lot }: { readonly lot?: AlkaliLotFact }) {
         required
         error={missing && name.trim() === '' ? say('shell:name-missing') : null}
       />
+      {asked.length > 0 && (
+        <fieldset className="field" style={{ maxWidth: 'none' }}>
+          <legend>{say(isAsh ? 'kettle:never-legend-ash' : 'kettle:never-legend-bought')}</legend>
+          <p className="field-hint">{say('kettle:never-hint')}</p>
+          <div className="tags">
+            {asked.map((each) => (
+              <FlagTag
+                key={each}
+                label={say(`kettle:never-${each}`)}
+                value={typed.never.includes(each)}
+                onValue={(isFound) =>
+                  change({ never: isFound ? [...typed.never, each] : typed.never.filter((other) => other !== each) })
+                }
+              />
+            ))}
+          </div>
+        </fieldset>
+      )}
+      {stopped.length > 0 && <Refusal title={say('kettle:never-title')} why={stopped} />}
       {isAsh ? (
         <>
           <TextField label={say('shell:alkali-woods')} value={typed.woods} onValue={(woods) => change({ woods })} />
@@ -139,7 +167,7 @@ function typedOf(lot: AlkaliLotFact | undefined): Typed {
   const { name, alkali, woods = '', stove = '', alsoBurnt = '', container = '', grade = '', gatheredOn = '' } = lot
   const told = ([...READY, 'damp'] as const).filter((each) => lot[each] !== undefined)
   const ready: Ready = Object.fromEntries(told.map((each) => [each, lot[each]]))
-  return { name, alkali, woods, stove, alsoBurnt, container, grade, gatheredOn, ready }
+  return { name, alkali, woods, stove, alsoBurnt, container, grade, gatheredOn, ready, never: [] }
 }
 
 type Text = 'woods' | 'stove' | 'alsoBurnt' | 'container' | 'grade'

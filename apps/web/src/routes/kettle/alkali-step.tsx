@@ -120,7 +120,7 @@ function DoseIn({ at }: { readonly at: PotAt }) {
   if (!lot) return <p>{say('kettle:walk-dose-no-lot')}</p>
   return (
     <>
-      {dose && <BigNumber label={say('kettle:walk-dose')} reckoned={dose} />}
+      {dose && <BigNumber label={say('kettle:walk-dose')} reckoned={dose} asWeighed={dose.unit === 'G'} />}
       {lots.length > 1 && (
         <ChoiceTags
           legend={say('kettle:walk-dose-lot')}

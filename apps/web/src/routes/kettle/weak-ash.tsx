@@ -66,6 +66,7 @@ export function WeakAsh({
                   label={say(`kettle:weak-value-${id}` as MessageKey)}
                   reckoned={reckoned}
                   size="small"
+                  asWeighed={reckoned.unit === 'G'}
                 />
               )
             )

@@ -7,7 +7,7 @@ import { useWords } from '../../words.tsx'
 import { useDose } from '../kettle/dose/use-dose.ts'
 import { lyeSheetDocument, rubLogDocument, titrationSheetDocument } from './kettle-papers.ts'
 import { Page } from './pages.tsx'
-import { PaperChoice } from './paper-choice.tsx'
+import { SheetChoices } from './sheet-choices.tsx'
 import { useDesk } from './use-desk.ts'
 
 interface OfLot {
@@ -16,7 +16,8 @@ interface OfLot {
 
 export function LyeSheetPage({ alkaliLotId }: OfLot) {
   const { say } = useWords()
-  const { desk, setPaper } = useDesk()
+  const hand = useDesk()
+  const { desk } = hand
   const isDosed = new URLSearchParams(useSearch()).has('dose')
   const lot = desk.facts.alkaliLots[alkaliLotId]
   const { pot } = useDose(lot?.alkali ?? 'ash', lot)
@@ -28,27 +29,29 @@ export function LyeSheetPage({ alkaliLotId }: OfLot) {
   if (!lot) return <NotHere />
   return (
     <Page title={say('kettle:sheet-lye')} lead={lot.name} made={made} missing="">
-      <PaperChoice paper={desk.paper} onPaper={setPaper} />
+      <SheetChoices hand={hand} />
     </Page>
   )
 }
 
 export function TitrationSheetPage({ alkaliLotId }: OfLot) {
   const { say } = useWords()
-  const { desk, setPaper } = useDesk()
+  const hand = useDesk()
+  const { desk } = hand
   const lot = desk.facts.alkaliLots[alkaliLotId]
   const made = useMemo(() => (lot ? titrationSheetDocument(desk, lot) : null), [desk, lot])
   if (!lot) return <NotHere />
   return (
     <Page title={say('kettle:sheet-titration')} lead={lot.name} made={made} missing="">
-      <PaperChoice paper={desk.paper} onPaper={setPaper} />
+      <SheetChoices hand={hand} />
     </Page>
   )
 }
 
 export function RubLogPage({ batchId }: { readonly batchId: string }) {
   const { say } = useWords()
-  const { desk, setPaper } = useDesk()
+  const hand = useDesk()
+  const { desk } = hand
   const [potLoad, setPotLoad] = useState(1)
   const batch = desk.facts.batches[batchId]
   const made = useMemo(() => (batch ? rubLogDocument(desk, batch, potLoad) : null), [desk, batch, potLoad])
@@ -56,7 +59,7 @@ export function RubLogPage({ batchId }: { readonly batchId: string }) {
   return (
     <Page title={say('kettle:sheet-rub')} lead={batch.plan.title} made={made} missing="">
       <CountField label={say('kettle:walk-pot-load')} value={potLoad} onValue={setPotLoad} min={1} max={200} />
-      <PaperChoice paper={desk.paper} onPaper={setPaper} />
+      <SheetChoices hand={hand} />
     </Page>
   )
 }

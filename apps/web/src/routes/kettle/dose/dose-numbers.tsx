@@ -25,6 +25,7 @@ export function DoseNumbers({ pot }: { readonly pot: DosePot | null }) {
           label={say(`kettle:dose-value-${value.id}` as MessageKey)}
           reckoned={value}
           size={size}
+          asWeighed={value.unit === 'G'}
         />
       ))}
     </NumberRow>
