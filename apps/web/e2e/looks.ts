@@ -5,6 +5,7 @@
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { toHash } from '../src/routes/workbench/link.ts'
 import { type House, openDemoKitchen, openOwnBook, openPage } from './harness.ts'
+import { KEEPING_LOOKS } from './looks-of-keeping.ts'
 import { PAGES } from './pages.ts'
 import {
   duringABatch,
@@ -13,6 +14,7 @@ import {
   seedInTins,
   stockedPantry,
   type ToldBook,
+  testedAlkali,
   untestedDial,
 } from './told-books.ts'
 
@@ -34,6 +36,7 @@ export const STATES = [
   'running canner',
   'stocked pantry',
   'seed in tins',
+  'ash tested',
   'refused',
   'bad input',
   'offline',
@@ -70,9 +73,46 @@ export const LOOKS: readonly Look[] = [
   { state: 'running canner', path: '/canner', heading: 'Canner', words: 'yard canner' },
   { state: 'during a batch', path: '/kettle/:batchId', heading: 'Kettle', words: 'Lantern flint' },
   { state: 'running canner', path: '/canner/run/:runId', heading: 'yard canner' },
+  { state: 'running canner', path: '/heat/run/:runId', heading: 'Heat in the jar', words: 'YC-1' },
+  { state: 'running canner', path: '/heat/replay/:runId', heading: "A logger's file", words: 'YC-1' },
+  {
+    state: 'running canner',
+    path: '/heat/replay/:runId',
+    heading: "A logger's file",
+    words: 'Lines for the log',
+    act: async (page) => {
+      await page.getByRole('button', { name: 'Try with an invented file' }).click()
+      await page.getByLabel('Clock at minute 0 of the file').fill('09:00')
+      await page.getByRole('button', { name: 'Read the file' }).click()
+    },
+  },
+  {
+    state: 'demo kitchen',
+    path: '/heat',
+    heading: 'Heat in the jar',
+    words: 'Why ten minutes of steam',
+    act: async (page) => {
+      await page.locator('summary', { hasText: 'More to move' }).click()
+      await page.getByRole('radio', { name: 'pressed tight' }).check()
+      await page.locator('svg[aria-label*="packed tight"]').waitFor()
+    },
+  },
+  {
+    state: 'bad input',
+    path: '/heat/replay',
+    heading: "A logger's file",
+    words: 'The file was not taken',
+    act: async (page) => {
+      const buffer = Buffer.from('time (min),canner (C)\n0,70\n1,212\n')
+      await page.getByLabel('Drop a logger').setInputFiles({ name: 'f.csv', mimeType: 'text/csv', buffer })
+      await page.getByLabel('Clock at minute 0 of the file').fill('09:00')
+      await page.getByRole('button', { name: 'Read the file' }).click()
+    },
+  },
   { state: 'running canner', path: '/paper/process-log/:runId', heading: 'Log of load YC-1' },
   { state: 'stocked pantry', path: '/', heading: 'The year' },
   { state: 'stocked pantry', path: '/pantry', heading: 'Pantry', words: 'YC-1' },
+  ...KEEPING_LOOKS,
   { state: 'stocked pantry', path: '/paper', heading: 'Paper', words: 'Log of load YC-1' },
   { state: 'stocked pantry', path: '/paper/labels', heading: 'Labels', words: 'K-1' },
   { state: 'stocked pantry', path: '/paper/labels?load=YC-1', heading: 'Labels', words: 'the ford' },
@@ -81,6 +121,34 @@ export const LOOKS: readonly Look[] = [
   { state: 'seed in tins', path: '/paper/seed-envelope/:seedLotId', heading: 'Seed envelope' },
   { state: 'seed in tins', path: '/paper/sprouting-test/:seedLotId', heading: 'Sheet for a sprouting test' },
   { state: 'seed in tins', path: '/paper/reserve-tags/:seedLotId', heading: 'Tags for the tins' },
+  { state: 'ash tested', path: '/kettle/alkali/:alkaliLotId', heading: 'M-1', words: 'Strength by its tests' },
+  { state: 'ash tested', path: '/kettle/alkali/:alkaliLotId/test', heading: 'How strong is M-1?' },
+  { state: 'ash tested', path: '/kettle/dose', heading: 'How much alkali', words: 'Capacity: how long it lasts' },
+  {
+    state: 'ash tested',
+    path: '/kettle/:batchId/rinse',
+    heading: 'The rinse',
+    words: 'Used against plan',
+    act: (page) => page.getByLabel('Water for the whole wash').fill('8 gal'),
+  },
+  { state: 'ash tested', path: '/paper/lye-sheet/:alkaliLotId', heading: 'Before alkali goes in' },
+  { state: 'ash tested', path: '/paper/titration/:alkaliLotId', heading: 'How strong is this ash?' },
+  { state: 'ash tested', path: '/paper/rub-log/:batchId', heading: 'Rub log' },
+  {
+    state: 'ash tested',
+    path: '/kettle/alkali/:alkaliLotId/test',
+    heading: 'How strong is M-1?',
+    words: 'These figures do not fit together',
+    act: async (page) => {
+      await page.getByRole('button', { name: '4. Take a clear sample' }).click()
+      await page.getByLabel('Clear liquor taken').fill('50 mL')
+      await page.getByRole('button', { name: 'Pink: go on' }).click()
+      await page.getByLabel('Vinegar so far').fill('4')
+      await page.getByRole('button', { name: 'The colour is gone' }).click()
+      await page.getByLabel('Vinegar in all').fill('3')
+      await page.getByRole('button', { name: 'It stays gone' }).click()
+    },
+  },
   {
     state: 'refused',
     path: `/workbench/pressure-band${toHash({ gauge: 'dial', elevationFt: '8005 ft' })}`,
@@ -125,9 +193,15 @@ interface Opened {
   close(): Promise<void>
 }
 
-/** The address itself may name what a told book holds: `:batchId`, `:runId`, `:cannerId`, `:seedLotId`. */
+/**
+ * The address itself may name what a told book holds: `:batchId`, `:runId`, `:cannerId`, `:seedLotId`, `:alkaliLotId`,
+ * `:cornLotId`, `:foodLotId`.
+ */
 function addressIn(path: string, book: ToldBook | null): string {
-  return path.replace(/:(batchId|runId|cannerId|seedLotId)/g, (_, name: keyof ToldBook) => book?.[name] ?? '')
+  return path.replace(
+    /:(batchId|runId|cannerId|seedLotId|alkaliLotId|cornLotId|foodLotId)/g,
+    (_, name: keyof ToldBook) => book?.[name] ?? '',
+  )
 }
 
 /** A browser in the state asked for, in which each of that state's looks can be shown. */
@@ -158,6 +232,10 @@ export async function openState(browser: Browser, house: House, state: State): P
       break
     case 'stocked pantry':
       book = await stockedPantry(house)
+      await joinBook(page, house, book)
+      break
+    case 'ash tested':
+      book = await testedAlkali(house)
       await joinBook(page, house, book)
       break
     case 'seed in tins':

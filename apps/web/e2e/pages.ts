@@ -11,6 +11,8 @@ export const PAGES: readonly (readonly [path: string, heading: string])[] = [
   ['/paper', 'Paper'],
   ['/workbench', 'Workbench'],
   ['/house', 'The house'],
+  ['/heat', 'Heat in the jar'],
+  ['/heat/replay', "A logger's file"],
   ['/people', 'People'],
   ['/no-such-page', 'No such page'],
 ]

@@ -183,6 +183,7 @@ export {
   type LoggerValueColumn,
   type ProposedMapping,
   proposeLoggerMapping,
+  splitLoggerRow,
 } from './heat/logger-mapping.ts'
 export {
   instantOfReading,
@@ -205,7 +206,13 @@ export {
   type RunMarksFound,
   type TraceDip,
 } from './heat/run-marks.ts'
-export { createTraceThinner, type ThinTrace, type TraceReading, type TraceThinner } from './heat/thin-trace.ts'
+export {
+  createTraceThinner,
+  type ThinTrace,
+  type TraceReading,
+  type TraceThinner,
+  traceAt,
+} from './heat/thin-trace.ts'
 export { type WhyCard, type WhyId, type WhyVariant, whyCards } from './heat/why-cards.ts'
 export { type ColdAnswer, type CoolingInput, coolingClock, type FreezingInput, freezingPlan } from './keeping/cold.ts'
 export { type CoolingPan, coolingPan, type PanStanding } from './keeping/cooling-pan.ts'

@@ -67,6 +67,11 @@ function CannerList() {
         </ButtonRow>
       </Passage>
       <Passage title={say('shell:canners-more-title')} margin={<MarginNote>{say('shell:gauge-margin')}</MarginNote>}>
+        <p>{say('heat:canner-lead')}</p>
+        <ButtonRow>
+          <SideAction href="/heat">{say('heat:title')}</SideAction>
+          <SideAction href="/heat/replay">{say('heat:to-replay')}</SideAction>
+        </ButtonRow>
         {canners.some(({ gauges }) => gauges.includes('dial')) && (
           <Fold title={say('shell:gauge-one-more')}>
             <GaugeTestForm />

@@ -32,5 +32,6 @@ export const PARTS: readonly BookPart[] = [
 /** Pages reached from a part, without a tag of their own. */
 export const PLACES: readonly Pick<BookPart, 'path' | 'Screen'>[] = [
   { path: '/plan', Screen: lazy(() => import('../routes/plan.tsx')) },
+  { path: '/heat', Screen: lazy(() => import('../routes/heat.tsx')) },
   { path: '/people', Screen: lazy(() => import('../routes/people.tsx')) },
 ]

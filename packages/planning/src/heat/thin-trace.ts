@@ -86,3 +86,13 @@ function createDoor(tolerance: number): (reading: TraceReading) => TraceReading 
     return out
   }
 }
+
+/** Value of a trace at a moment, on the straight line between its readings; null outside them. Unit of the trace. */
+export function traceAt(points: readonly TraceReading[], atMin: number): number | null {
+  const next = points.findIndex((point) => point.atMin >= atMin)
+  if (next < 0) return null
+  const to = points[next]!
+  const from = points[next - 1]
+  if (!from) return to.atMin === atMin ? to.value : null
+  return from.value + ((to.value - from.value) * (atMin - from.atMin)) / (to.atMin - from.atMin)
+}

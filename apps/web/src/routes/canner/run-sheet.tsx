@@ -6,7 +6,18 @@ import type { Sentence } from '@crib/science'
 import { formatReckoned } from '@crib/wording'
 import { useMemo } from 'react'
 import { useBook } from '../../book/book.tsx'
-import { BigNumber, Caution, Empty, FlagTag, Fold, Passage, Reasons, Sheet } from '../../parts-of-the-sheet/index.ts'
+import {
+  BigNumber,
+  ButtonRow,
+  Caution,
+  Empty,
+  FlagTag,
+  Fold,
+  Passage,
+  Reasons,
+  Sheet,
+  SideAction,
+} from '../../parts-of-the-sheet/index.ts'
 import { useTaps } from '../../walk/taps.tsx'
 import { useNow } from '../../walk/use-now.ts'
 import { Say, useWords } from '../../words.tsx'
@@ -120,6 +131,10 @@ function RunSheet({ run }: { readonly run: RunFact }) {
         <Fold title={say('canner:run-screen-typed-fold')}>
           <TypeMore at={at} />
         </Fold>
+        <ButtonRow>
+          <SideAction href={`/heat/replay/${run.runId}`}>{say('heat:to-replay')}</SideAction>
+          <SideAction href={`/heat/run/${run.runId}`}>{say('heat:title')}</SideAction>
+        </ButtonRow>
       </Passage>
       <OnTheFire title={say('canner:run-screen-also')} except={run.runId} />
       {UNDER_WATCH.has(phase) && (
