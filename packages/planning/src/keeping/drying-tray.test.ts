@@ -34,6 +34,8 @@ test('its moisture follows from the weight, and what is still to go', () => {
 test('it is ready at its weight and not a hundredth before; a tray not weighed yet never is', () => {
   expect(dryingTray(tray(HOMINY, 1.4)).isReady).toBe(false)
   expect(dryingTray(tray(HOMINY, 1.38)).isReady).toBe(true)
+  expect(dryingTray(tray({ startWetFraction: 0.757, endWetFraction: 0.1 }, 1.35)).isReady).toBe(true)
+  expect(dryingTray(tray({ startWetFraction: 0.757, endWetFraction: 0.1 }, 1.36)).isReady).toBe(false)
   expect(dryingTray(tray({ ...HOMINY, endWetFraction: 0.749 })).isReady).toBe(false)
 })
 

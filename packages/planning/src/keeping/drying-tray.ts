@@ -5,6 +5,9 @@ import { nearest, reckon } from '../shared/reckon.ts'
 import { say } from '../shared/say.ts'
 import { dryingPlan } from './drying-plan.ts'
 
+/** Half a gram: below what a kitchen scale shows. [kg]  project rule */
+const SCALE_KG = 0.0005
+
 export interface DryingTray {
   readonly dryingId: string
   readonly isReady: boolean
@@ -29,7 +32,7 @@ export function dryingTray(drying: DryingFact): DryingTray {
   const [stopAt, , ...hours] = plan.values
   const nowKg = weights.at(-1)?.massKg ?? massKg
   const inputs = { massKg, startWetFraction, endWetFraction, weighings: weights.length }
-  const isReady = weights.length > 0 && nowKg <= stopAt!.value
+  const isReady = weights.length > 0 && nowKg <= stopAt!.value + SCALE_KG
   const rose = weights.some((weight, index) => weight.massKg > (weights[index - 1]?.massKg ?? massKg))
   const own = (id: string, value: number): Reckoned =>
     reckon({ id, value, unit: 'Kg', rounding: nearest(0.01), basis: 'own-record', inputs })

@@ -12,7 +12,7 @@ import { PercentField } from './moisture-test-form.tsx'
 
 const WARMTH = { min: 0, max: 60, unit: 'C', source: 'ASAE D245' } as const
 
-export function AirOfStore({ lot: { lotId, cornType } }: { readonly lot: CornLotFact }) {
+export default function AirOfStore({ lot: { lotId, cornType } }: { readonly lot: CornLotFact }) {
   const { say, sentence } = useWords()
   const warmth = useWritten(`air:${lotId}:warmth`)
   const [humidity, setHumidity] = useHalfTyped(`air:${lotId}:humidity`, '')

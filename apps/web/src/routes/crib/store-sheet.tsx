@@ -2,6 +2,7 @@
 import type { CornLotFact } from '@crib/journal'
 import { lotShrink, lotStorages } from '@crib/planning'
 import { formatQuantity } from '@crib/wording'
+import { lazy, Suspense } from 'react'
 import { useBook } from '../../book/book.tsx'
 import { localDay } from '../../local-day.ts'
 import {
@@ -20,9 +21,11 @@ import {
 import { NotHere } from '../../shell/not-here.tsx'
 import { useWords } from '../../words.tsx'
 import { dayText } from '../pantry/day-text.ts'
-import { AirOfStore } from './air-of-store.tsx'
 import { MoistureTestForm } from './moisture-test-form.tsx'
 import { StoreNoteForm } from './store-note-form.tsx'
+
+/** Brings every calculation along: only for whoever opens its fold. */
+const AirOfStore = lazy(() => import('./air-of-store.tsx'))
 
 export function StoreSheet({ lotId }: { readonly lotId: string }) {
   const { facts } = useBook()
@@ -42,7 +45,9 @@ export function StoreSheet({ lotId }: { readonly lotId: string }) {
           <StoreNoteForm lotId={lotId} />
         </Fold>
         <Fold title={say('crib:air')}>
-          <AirOfStore lot={lot} />
+          <Suspense fallback={<p role="status">{say('shell:loading')}</p>}>
+            <AirOfStore lot={lot} />
+          </Suspense>
         </Fold>
         <ButtonRow>
           <SideAction href="/crib">{say('crib:back')}</SideAction>

@@ -79,21 +79,6 @@ function Tray({ drying }: { readonly drying: DryingFact }) {
           <strong>{say('keeping:screen-tray-ready')}</strong>
         </p>
       )}
-      <NumberRow>
-        {others.map((value) => (
-          <BigNumber
-            key={value.id}
-            label={say(`keeping:screen-${value.id}` as MessageKey)}
-            reckoned={value}
-            size="small"
-          />
-        ))}
-      </NumberRow>
-      {stopAt && drying.weights.length > 0 && <DryingFigure drying={drying} stopAt={stopAt} />}
-      {tray.warnings.map((warning) => (
-        <Caution key={warning.key} sentence={warning} />
-      ))}
-      <Reasons sentences={tray.reasons.filter(({ key }) => key !== 'keeping:hours-need-air')} />
       <form
         className="passage-body"
         noValidate
@@ -112,6 +97,21 @@ function Tray({ drying }: { readonly drying: DryingFact }) {
         <SideAction disabled={massKg === null}>{say('keeping:screen-keep-weight')}</SideAction>
       </form>
       <Asked record={record} onKept={weight.forget} />
+      <NumberRow>
+        {others.map((value) => (
+          <BigNumber
+            key={value.id}
+            label={say(`keeping:screen-${value.id}` as MessageKey)}
+            reckoned={value}
+            size="small"
+          />
+        ))}
+      </NumberRow>
+      {stopAt && drying.weights.length > 0 && <DryingFigure drying={drying} stopAt={stopAt} />}
+      {tray.warnings.map((warning) => (
+        <Caution key={warning.key} sentence={warning} />
+      ))}
+      <Reasons sentences={tray.reasons.filter(({ key }) => key !== 'keeping:hours-need-air')} />
       <ButtonRow>
         {ENDS.map((how) => (
           <SideAction

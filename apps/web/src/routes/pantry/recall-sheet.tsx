@@ -1,6 +1,8 @@
 /** Recall: from a canner, a gauge, a load, a batch, an alkali lot or a corn lot to every jar and household. */
 import { cautionsFor, suspectJarSteps } from '@crib/guidance'
 import { type Recall, type RecallChoice, type RecallOrigin, recall, recallChoices, recallValues } from '@crib/planning'
+import type { Reckoned } from '@crib/science'
+import { formatReckoned, type MessageKey } from '@crib/wording'
 import { useMemo } from 'react'
 import { useSearch } from 'wouter'
 import { useBook } from '../../book/book.tsx'
@@ -125,6 +127,8 @@ function Reached({ choice }: { readonly choice: RecallChoice }) {
   )
   const found = useMemo(() => recall(facts, origin), [facts, origin])
   const address = paperAddress(choice.origin)
+  const values = recallValues(found)
+  const nameOf = ({ id }: Reckoned) => say(`pantry:value-${id}` as MessageKey)
   return (
     <>
       <Passage title={say('pantry:recall-reached')} margin={<MarginNote>{say('pantry:recall-margin')}</MarginNote>}>
@@ -145,16 +149,18 @@ function Reached({ choice }: { readonly choice: RecallChoice }) {
         )}
         <div aria-live="polite" className="passage-body">
           <NumberRow>
-            {recallValues(found).map((value, index) => (
-              <BigNumber
-                key={value.id}
-                label={say(`pantry:value-${value.id}` as never)}
-                reckoned={value}
-                size={index < 2 ? 'large' : 'small'}
-                bare
-              />
+            {values.slice(0, 2).map((value) => (
+              <BigNumber key={value.id} label={nameOf(value)} reckoned={value} bare />
             ))}
           </NumberRow>
+          <dl className="facts">
+            {values.slice(2).map((value) => (
+              <div key={value.id} style={{ display: 'contents' }}>
+                <dt>{nameOf(value)}</dt>
+                <dd>{formatReckoned(value)}</dd>
+              </div>
+            ))}
+          </dl>
           <Reasons sentences={found.notes} />
         </div>
         {found.lots.length > 0 && <WhereTheyAre found={found} />}

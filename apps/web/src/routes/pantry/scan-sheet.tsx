@@ -7,13 +7,13 @@ import { useHalfTyped } from '../../half-typed.ts'
 import {
   ButtonRow,
   FieldError,
+  NextAction,
   Passage,
   Reasons,
   Sheet,
   SideAction,
   TextField,
 } from '../../parts-of-the-sheet/index.ts'
-import { Form } from '../../records/form.tsx'
 import { useWords } from '../../words.tsx'
 import { Camera, type CameraTrouble, hasCamera } from './camera.tsx'
 import { pixelsOfFile, readCode } from './read-code.ts'
@@ -79,7 +79,7 @@ export function ScanSheet() {
             <SideAction onClick={() => setLooking(false)}>{say('pantry:scan-stop')}</SideAction>
           </>
         ) : (
-          <SideAction
+          <NextAction
             onClick={() => {
               setOutcome(null)
               setTrouble(null)
@@ -87,7 +87,7 @@ export function ScanSheet() {
             }}
           >
             {say('pantry:scan-begin')}
-          </SideAction>
+          </NextAction>
         )}
         {trouble && <p role="alert">{say(`pantry:scan-camera-${trouble}`)}</p>}
         <Found outcome={outcome} />
@@ -126,9 +126,17 @@ function TypedCode({ onCode }: { readonly onCode: (code: string) => void }) {
     onCode(match?.loadCode ?? typed)
   }
   return (
-    <Form action={say('pantry:scan-open')} onSubmit={look}>
+    <form
+      className="passage-body"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault()
+        look()
+      }}
+    >
       <TextField label={say('pantry:scan-code')} hint={say('pantry:scan-code-hint')} value={code} onValue={setCode} />
-    </Form>
+      <SideAction>{say('pantry:scan-open')}</SideAction>
+    </form>
   )
 }
 
