@@ -12,35 +12,9 @@ import {
   sheetAmounts,
 } from '@crib/planning'
 import type { Words } from '@crib/wording'
+import { OSTREY_DAY } from '../../planning/testing/ostrey-day.ts'
 import { batchSheetOfPlan, cannerCardOfPlan, type PaperDocument, type PaperSize } from '../src/index.ts'
 import { setting } from './invented-days.ts'
-
-const OSTREY_INPUT: BatchPlanInput = {
-  from: { kind: 'corn', form: 'shelled', amount: { value: 9, unit: 'Lb' } },
-  seed: { how: 'by-eye', plantingsCount: 2, places: ['the loft', 'the tin'] },
-  cornName: 'Lantern flint',
-  cornType: 'flint',
-  alkali: 'ash',
-  alkaliLot: { name: 'M-1', judged: 'works', cupsPerLiquidQt: 1, slipMin: 55 },
-  pots: [{ name: 'the big pot', volumeLiquidQt: 20, material: 'stainless' }],
-  washPattern: 'printed',
-  waterRecord: {
-    cornLiquidQt: 2,
-    rows: [
-      { stageKind: 'alkali-boil', timesCount: 1, waterLiquidGal: 2 },
-      { stageKind: 'cold-rinse', timesCount: 4, waterLiquidGal: 2 },
-      { stageKind: 're-boil', timesCount: 5, waterLiquidGal: 1.5 },
-      { stageKind: 'final-cook', timesCount: 1, waterLiquidGal: 2 },
-    ],
-  },
-  endings: [{ ending: 'jars', shareFraction: 1 }],
-  fill: 'loose-to-headspace',
-  jarSize: 'quart',
-  canners: [{ name: 'dial canner', gauges: ['dial'], capacityPints: 9, capacityQuarts: 7 }],
-  elevationFt: 820,
-  elevationKnownBy: 'map',
-  isStandingRead: true,
-}
 
 export const THICK_FOR_THE_FREEZER: Partial<BatchPlanInput> = {
   hull: 'thick',
@@ -53,7 +27,7 @@ export const THICK_FOR_THE_FREEZER: Partial<BatchPlanInput> = {
 }
 
 export function ostreyPlan(changes: Partial<BatchPlanInput> = {}): BatchPlan {
-  const { waterRecord, alkaliLot, ...input } = OSTREY_INPUT
+  const { waterRecord, alkaliLot, ...input } = OSTREY_DAY
   const own = changes.alkali ? {} : { waterRecord, alkaliLot }
   const outcome = batchPlan({ ...input, ...own, ...changes } as BatchPlanInput)
   if (outcome.kind === 'refused') throw new Error(outcome.refused)

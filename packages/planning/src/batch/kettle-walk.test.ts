@@ -2,33 +2,15 @@
 import { applyEntries, type BodyOf, createAuthor, createId, type Kind, NO_FACTS } from '@crib/journal'
 import { shownValue } from '@crib/science'
 import { expect, test } from 'vitest'
+import { OSTREY_DAY } from '../../testing/ostrey-day.ts'
 import { batchPlan } from './batch-plan.ts'
 import type { BatchPlanInput } from './input.ts'
 import { doseInEntry, lotWorked, potCornLiquidQt, potDose, potWalk } from './kettle-walk.ts'
 import { batchPlannedBody } from './planned-batch.ts'
 import { asksForAshAdvice, firstLook, rubAgainAtMs, rubWord, stoodOpenMonths } from './rub.ts'
 
-const S2: BatchPlanInput = {
-  from: { kind: 'corn', form: 'shelled', amount: { value: 9, unit: 'Lb' } },
-  seed: { how: 'by-eye', plantingsCount: 2, places: [] },
-  cornType: 'flint',
-  alkali: 'ash',
-  alkaliLot: { name: 'M-1', cupsPerLiquidQt: 1, slipMin: 55 },
-  pots: [{ name: 'the big pot', volumeLiquidQt: 20, material: 'stainless' }],
-  washPattern: 'printed',
-  waterRecord: {
-    cornLiquidQt: 2,
-    rows: [
-      { stageKind: 'alkali-boil', timesCount: 1, waterLiquidGal: 2 },
-      { stageKind: 'cold-rinse', timesCount: 4, waterLiquidGal: 2 },
-      { stageKind: 're-boil', timesCount: 5, waterLiquidGal: 1.5 },
-      { stageKind: 'final-cook', timesCount: 1, waterLiquidGal: 2 },
-    ],
-  },
-  endings: [{ ending: 'freezer', shareFraction: 1 }],
-  canners: [],
-  isStandingRead: false,
-}
+/** The day of S2, all of it for the freezer. */
+const S2: BatchPlanInput = { ...OSTREY_DAY, endings: [{ ending: 'freezer', shareFraction: 1 }], canners: [] }
 
 let drawn = 0
 const random = {
