@@ -43,6 +43,7 @@ export {
   type RubSeen,
   type WalkStep,
 } from './batch/kettle-walk.ts'
+export { ownShellingRate } from './batch/own-records.ts'
 export {
   type BatchOutcome,
   type BatchPlan,
@@ -148,9 +149,11 @@ export {
   degreeDayPlan,
 } from './field/degree-day-plan.ts'
 export { type FieldPlan, type FieldPlanInput, fieldPlan, fieldPlanTooLarge } from './field/field-plan.ts'
-export { fieldYears } from './field/field-years.ts'
+export { type FieldSheetBeside, fieldSheetBeside } from './field/field-sheet-beside.ts'
+export { fieldYears, standFractionOfYears } from './field/field-years.ts'
 export { groundOfPlot, type PlotGround } from './field/ground.ts'
-export { cribLotOfHarvest, type PlantingRecords, plantingRecords } from './field/harvest.ts'
+export { cribLotOfHarvest, type PlantingRecords, plantingRecords, seedSownWithPlanting } from './field/harvest.ts'
+export { harvestWeightCalc } from './field/harvest-weight.calc.ts'
 export { type Isolation, type IsolationInput, type IsolationOutcome, isolation } from './field/isolation.ts'
 export { totalOnDay } from './field/own-totals.ts'
 export { fieldPlannedBody, type PlannedField, plannedField } from './field/planned-field.ts'
@@ -162,9 +165,16 @@ export {
   SEASON_STEPS,
   type SeasonStep,
 } from './field/season-of-planting.ts'
-export { type ShellingInput, shellingTime } from './field/shelling.ts'
+export { earsLeftKg, type ShellingInput, shellingTime } from './field/shelling.ts'
 export { type DayReading, type Readings, readPasted, readRows, type TypedDay } from './field/temperatures.ts'
-export { type CountedPlace, type Estimate, estimateByEars, estimateByWeight } from './field/yield-estimate.ts'
+export {
+  type CountedPlace,
+  type Estimate,
+  estimateByEars,
+  estimateByPart,
+  estimateByWeight,
+  type PartOutcome,
+} from './field/yield-estimate.ts'
 export { type BesideDirected, type DippedRun, dipsBesideDirected } from './heat/dips-beside-directed.ts'
 export { type JarStudyValues, type JarSwing, jarAt, studyValues } from './heat/jar-values.ts'
 export {
@@ -314,7 +324,7 @@ export {
   type SproutCount,
 } from './seed/germination.ts'
 export { type GrowOut, growOut } from './seed/grow-out.ts'
-export { kernelsPerOzOfHundred } from './seed/kernels-per-oz.ts'
+export { gPerThousandOfKernelsPerOz, kernelsPerOzOfHundred } from './seed/kernels-per-oz.ts'
 export {
   type AlleleLossInput,
   alleleLoss,

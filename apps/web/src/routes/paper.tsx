@@ -2,6 +2,7 @@
 import { Route, Switch } from 'wouter'
 import { NotHere } from '../shell/not-here.tsx'
 import { CallListPage, ClassSheetPage, RecallNoticePage, YearPage } from './paper/book-pages.tsx'
+import { FieldSheetPage } from './paper/field-page.tsx'
 import { LyeSheetPage, RubLogPage, TitrationSheetPage } from './paper/kettle-pages.tsx'
 import { BatchSheetPage, BlankLogPage, CannerCardPage, LabelsPage, RunLogPage, WallBoardPage } from './paper/pages.tsx'
 import { PaperList } from './paper/paper-list.tsx'
@@ -15,6 +16,7 @@ export default function PaperScreen() {
       <Route path="/canner-card/:cannerId">{({ cannerId }) => <CannerCardPage cannerId={cannerId} />}</Route>
       <Route path="/process-log" component={BlankLogPage} />
       <Route path="/process-log/:runId">{({ runId }) => <RunLogPage runId={runId} />}</Route>
+      <Route path="/field-sheet/:plotId">{({ plotId }) => <FieldSheetPage plotId={plotId} />}</Route>
       <Route path="/labels" component={LabelsPage} />
       <Route path="/wall-board/:batchId">{({ batchId }) => <WallBoardPage batchId={batchId} />}</Route>
       <Route path="/class-sheet/:batchId">{({ batchId }) => <ClassSheetPage batchId={batchId} />}</Route>

@@ -1,5 +1,7 @@
 /** Seed: what is put by, season by season, before any of the corn is food; and the seed lots with their tests. */
 import { seasonYearOf, seedLine } from '@crib/planning'
+import { lazy } from 'react'
+import { Route, Switch } from 'wouter'
 import { useBook } from '../book/book.tsx'
 import { localDay } from '../local-day.ts'
 import {
@@ -14,6 +16,7 @@ import {
   SideAction,
 } from '../parts-of-the-sheet/index.ts'
 import { useWords } from '../words.tsx'
+import { GrowOutAdvice } from './seed/grow-out.tsx'
 import { LotPapers } from './seed/lot-papers.tsx'
 import { Reserve } from './seed/reserve.tsx'
 import { SeedLotForm } from './seed/seed-lot-form.tsx'
@@ -24,7 +27,18 @@ import { TakenForm } from './seed/taken-form.tsx'
 import { SproutingTestForm } from './seed/test-form.tsx'
 import { useWhichLot } from './seed/which-lot.tsx'
 
+const OffTypesSheet = lazy(() => import('./seed/off-types-sheet.tsx'))
+
 export default function SeedScreen() {
+  return (
+    <Switch>
+      <Route path="/off-types/:seedLotId">{({ seedLotId }) => <OffTypesSheet seedLotId={seedLotId} />}</Route>
+      <Route component={SeedSheet} />
+    </Switch>
+  )
+}
+
+function SeedSheet() {
   const { facts } = useBook()
   const { say } = useWords()
   const today = localDay()
@@ -89,7 +103,10 @@ export default function SeedScreen() {
               <StoreForm choice={choice} today={today} />
             </Fold>
             <Fold title={say('seed:screen-reserve')}>
-              <Reserve choice={choice} />
+              <Reserve choice={choice} today={today} />
+            </Fold>
+            <Fold title={say('seed:screen-grow-out')}>
+              <GrowOutAdvice choice={choice} today={today} />
             </Fold>
             <Fold title={say('seed:screen-what-if')}>
               <StoreWhatIf choice={choice} />
@@ -97,6 +114,9 @@ export default function SeedScreen() {
             <Fold title={say('seed:screen-print')}>
               <LotPapers choice={choice} />
             </Fold>
+            <ButtonRow>
+              <SideAction href={`/seed/off-types/${choice.lot.seedLotId}`}>{say('seed:screen-off-types')}</SideAction>
+            </ButtonRow>
           </>
         )}
       </Passage>

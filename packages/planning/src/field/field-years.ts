@@ -52,3 +52,9 @@ function grownOf({ harvests, stands, kernelsSownCount }: PlantingFact): number |
   if (ofKernelsCount === undefined || kernelsSownCount === undefined) return plantsCount
   return Math.round((plantsCount * Math.max(kernelsSownCount, ofKernelsCount)) / ofKernelsCount)
 }
+
+/** Of sprouts, those that stood, each year as likely as another: as a reserve counts it. [fraction] Null without a year. */
+export function standFractionOfYears(years: readonly FieldYear[]): number | null {
+  if (years.length === 0) return null
+  return years.reduce((sum, { grownCount, sproutsCount }) => sum + grownCount / sproutsCount, 0) / years.length
+}

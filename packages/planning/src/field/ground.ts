@@ -8,6 +8,7 @@ export interface PlotGround {
   /** Along and across the rows. [m] */
   readonly lengthM: number
   readonly widthM: number
+  readonly areaM2: number
   /** 0 where only the sides are known. */
   readonly rowsCount: number
   readonly perRowCount: number
@@ -21,10 +22,17 @@ export interface PlotGround {
 type Sides = Pick<PlotFact, 'lengthM' | 'widthM' | 'rowsBearingDeg'>
 
 /** Null where neither sides, nor rows with their spacing, nor a plan were told. */
-export function groundOfPlot(
-  plot: Sides,
-  { planting, planned }: { readonly planting?: PlantingFact | undefined; readonly planned?: PlannedField | null },
-): PlotGround | null {
+export function groundOfPlot(plot: Sides, told: Told): PlotGround | null {
+  const ground = sidesOfPlot(plot, told)
+  return ground && { ...ground, areaM2: ground.lengthM * ground.widthM }
+}
+
+interface Told {
+  readonly planting?: PlantingFact | undefined
+  readonly planned?: PlannedField | null
+}
+
+function sidesOfPlot(plot: Sides, { planting, planned }: Told): Omit<PlotGround, 'areaM2'> | null {
   const { lengthM, widthM, rowsBearingDeg } = plot
   const north = rowsBearingDeg === undefined ? {} : { rowsBearingDeg }
   const sown = planting && sownGround(planting, plot)
@@ -41,7 +49,10 @@ export function groundOfPlot(
   return { from: 'bare', lengthM, widthM, ...none, ...north }
 }
 
-function sownGround(planting: PlantingFact, plot: Sides): Omit<PlotGround, 'from' | 'rowsBearingDeg'> | null {
+function sownGround(
+  planting: PlantingFact,
+  plot: Sides,
+): Omit<PlotGround, 'from' | 'areaM2' | 'rowsBearingDeg'> | null {
   const { rowsCount, rowSpacingM, inRowSpacingM, pattern, hillsCount, kernelsSownCount } = planting
   if (rowsCount === undefined || rowSpacingM === undefined || inRowSpacingM === undefined) return null
   const widthM = rowsCount * rowSpacingM

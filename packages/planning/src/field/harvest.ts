@@ -59,3 +59,10 @@ export function plantingRecords(
     earsKgPerPlant: earsKg.length === 0 ? null : shrinkToOwn(book.earsKgPerPlant, earsKg),
   }
 }
+
+/** The seed lot's own entry for what a planting took out of it; null where it names no lot or no count. */
+export function seedSownWithPlanting(planting: BodyOf<'planting-recorded'>): BodyOf<'seed-sown'> | null {
+  const { seedLotId, kernelsSownCount, plantedOn, plantingId } = planting
+  if (seedLotId === undefined || kernelsSownCount === undefined) return null
+  return { seedLotId, sownOn: plantedOn, kernelsCount: kernelsSownCount, plantingId }
+}

@@ -27,6 +27,8 @@ export interface IsolationInput {
 
 export interface Isolation {
   readonly values: readonly Reckoned[]
+  /** What each remedy would leave, in words and as a share. */
+  readonly changes: readonly { readonly said: Sentence; readonly share: Reckoned }[]
   readonly reasons: readonly Sentence[]
   readonly warnings: readonly Sentence[]
 }
@@ -60,13 +62,18 @@ export function isolation(input: IsolationInput): IsolationOutcome {
   const all = shareTogether(shares)
   const moved = (how: Moved): Share => shareTogether(near.map((one) => neighbourShare(one, ownHalfSilkDay, how)))
 
+  const tried = remedies(input).map(({ name, said, how }) => ({
+    said,
+    share: share(`${name}:remedyFraction`, moved(how)),
+  }))
   return {
     kind: 'told',
+    changes: tried,
     values: [
       share('offKernelFraction', all),
       fixed({ ...perEar(all), id: 'offKernelsInEar', unit: 'Count', rounding: up(0.1) }),
       ...shares.map(({ neighbour, ...one }) => share(`${plain(neighbour.name)}:neighbourFraction`, one)),
-      ...remedies(input).map(({ name, how }) => share(`${name}:remedyFraction`, moved(how))),
+      ...tried.map((one) => one.share),
     ],
     reasons: [
       bandSentence(all),
@@ -102,6 +109,7 @@ export function isolation(input: IsolationInput): IsolationOutcome {
 
 interface Remedy {
   readonly name: string
+  readonly said: Sentence
   readonly how: Moved
 }
 
@@ -113,16 +121,28 @@ function remedies(input: IsolationInput): Remedy[] {
   return [
     {
       name: `${CERTIFIED_DISTANCE_FT} ft away`,
+      said: say('field:remedy-distance', { distance: { value: CERTIFIED_DISTANCE_FT, unit: 'Ft' } }),
       how: { atLeastM: convert(CERTIFIED_DISTANCE_FT, 'Ft', 'M') },
     },
-    ...DAYS_APART.map((days) => ({ name: `${days} days further apart`, how: { apartDays: days } })),
-    { name: `${borderRowsCount} border rows`, how: { fartherM: borderRowsCount * rowSpacingM } },
-    ...(middleM === undefined ? [] : [{ name: 'seed from the middle', how: { fartherM: middleM } }]),
+    ...DAYS_APART.map((days) => ({
+      name: `${days} days further apart`,
+      said: say('field:remedy-days', { days }),
+      how: { apartDays: days },
+    })),
+    {
+      name: `${borderRowsCount} border rows`,
+      said: say('field:remedy-borders', { rows: borderRowsCount }),
+      how: { fartherM: borderRowsCount * rowSpacingM },
+    },
+    ...(middleM === undefined
+      ? []
+      : [{ name: 'seed from the middle', said: say('field:remedy-middle'), how: { fartherM: middleM } }]),
     ...(middleM === undefined
       ? []
       : [
           {
             name: 'the middle, and 14 days further apart',
+            said: say('field:remedy-middle-days', { days: DAYS_APART[0] }),
             how: { fartherM: middleM, apartDays: DAYS_APART[0] },
           },
         ]),

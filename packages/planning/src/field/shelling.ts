@@ -1,4 +1,5 @@
 /** How long shelling by hand takes so many people, and what the ears should give. Leaves out: machines, which crack seed. */
+import type { CornLotFact } from '@crib/journal'
 import { convert, type Reckoned, type Sentence, SHELLED_PER_EAR_CORN_TRADE_FRACTION } from '@crib/science'
 import { SHELLING_LB_PER_H } from '../batch/corn.ts'
 import { down, nearest, reckon } from '../shared/reckon.ts'
@@ -41,4 +42,12 @@ export function shellingTime({ earCornKg, helpersCount, lbPerHour }: ShellingInp
         : say('field:shelling-by-own-rate', { rate: Number(lbPerHour.toFixed(1)) }),
     ],
   }
+}
+
+/** Ears of a lot not shelled yet. [kg] 0 for corn brought in shelled, and where the lot was never weighed. */
+export function earsLeftKg(lot: CornLotFact): number {
+  if (lot.form !== 'ears' || !lot.balance || lot.balance.leftAs === 'shelled') return 0
+  // A shelling without its ears took all that were left.
+  const shelledKg = lot.shellings.reduce((sum, { earsKg }) => sum + (earsKg ?? Number.POSITIVE_INFINITY), 0)
+  return Math.max(0, Math.min(lot.balance.leftKg, (lot.massKg ?? 0) - shelledKg))
 }

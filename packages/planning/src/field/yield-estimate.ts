@@ -96,3 +96,28 @@ function yields({ mean, low, high, areaM2, sourceKeys }: YieldSpread): Reckoned[
       : [reckon({ id: 'harvestLb', unit: 'Lb', rounding: down(1), ...at(lbPerBu), ...shared })]),
   ]
 }
+
+export type PartOutcome =
+  | { readonly kind: 'told'; readonly estimate: Estimate }
+  | { readonly kind: 'refused'; readonly why: readonly Sentence[]; readonly askWhom: readonly Sentence[] }
+
+/** Kernels the table of ears to shelled corn reaches.  agf-502-2018 [fraction, wet basis] */
+const TABLE_WET = { min: 0.1, max: 0.28 } as const
+
+/** A part of so many metres by so many, husked and weighed; refused off the table of ears to shelled corn. */
+export function estimateByPart({
+  lengthM,
+  widthM,
+  ...part
+}: Omit<Parameters<typeof estimateByWeight>[0], 'areaOfPartM2'> & {
+  readonly lengthM: number
+  readonly widthM: number
+}): PartOutcome {
+  const { kernelWetFraction } = part
+  if (!(kernelWetFraction >= TABLE_WET.min && kernelWetFraction <= TABLE_WET.max)) {
+    const moisture = { value: Number(kernelWetFraction.toFixed(3)), unit: 'Fraction' } as const
+    const why = [say('field:ears-off-the-table', { moisture })]
+    return { kind: 'refused', why, askWhom: [say('field:ears-off-the-table-do')] }
+  }
+  return { kind: 'told', estimate: estimateByWeight({ ...part, areaOfPartM2: lengthM * widthM }) }
+}

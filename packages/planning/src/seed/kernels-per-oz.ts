@@ -14,3 +14,11 @@ export function kernelsPerOzOfHundred(hundredKernelsKg: number): number {
   }
   return WEIGHED_COUNT / convert(hundredKernelsKg, 'Kg', 'Oz')
 }
+
+/** Weight of a thousand kernels, where so many make an ounce. [g]  110 in an ounce: 257.7 g.  Above 0; throws RangeError otherwise. */
+export function gPerThousandOfKernelsPerOz(kernelsPerOz: number): number {
+  if (!(kernelsPerOz > 0 && Number.isFinite(kernelsPerOz))) {
+    throw new RangeError(`kernelsPerOz is ${kernelsPerOz}; a number of kernels above 0 is needed`)
+  }
+  return convert(1000 / kernelsPerOz, 'Oz', 'G')
+}

@@ -1,16 +1,20 @@
 /** Reserve: how much of a seed lot's corn stays back, three ways of counting, and whether it is put by. Props: choice (which lot). */
 import type { SeedLotFact } from '@crib/journal'
 import {
+  isSameCorn,
+  nextSowingOn,
   PLANTINGS_COUNT,
+  type ReserveFromBook,
   type ReserveLine,
   type ReservePlan,
   type ReservePlanInput,
+  reserveFromBook,
   reservePlan,
   reserveStanding,
 } from '@crib/planning'
 import { convert, type Quantity, type Reckoned } from '@crib/science'
 import { formatReckoned } from '@crib/wording'
-import { useState } from 'react'
+import { useMemo, useState } from 'react'
 import { useBook } from '../../book/book.tsx'
 import { useHalfTyped } from '../../half-typed.ts'
 import {
@@ -23,6 +27,7 @@ import {
   QuantityField,
   Reasons,
   Refusal,
+  TextField,
 } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { type LotChoice, WhichLot } from './which-lot.tsx'
@@ -33,6 +38,8 @@ const SHELLED_LIMIT = { min: 0, max: 5000, unit: 'Kg', source: 'project rule' } 
 
 interface Wish {
   readonly plants: number
+  readonly plantings: number
+  readonly reason: string
   readonly surviveOf100: number
   /** 0: none assumed. [%] */
   readonly assumedPercent: number
@@ -47,11 +54,19 @@ interface Wish {
 }
 
 const FRESH: Wish = {
-  ...{ plants: 240, surviveOf100: 80, assumedPercent: 0, testKernels: 50, giftKernels: 0 },
+  ...{
+    plants: 240,
+    plantings: PLANTINGS_COUNT,
+    reason: '',
+    surviveOf100: 80,
+    assumedPercent: 0,
+    testKernels: 50,
+    giftKernels: 0,
+  },
   ...{ kernelsPerOz: 0, parentEars: 0, confidence: '95', line: 'as-tested', shelledText: '' },
 }
 
-export function Reserve({ choice }: { readonly choice: LotChoice }) {
+export function Reserve({ choice, today }: { readonly choice: LotChoice; readonly today: string }) {
   const { say } = useWords()
   const { lot } = choice
   const test = lot?.tests.at(-1)
@@ -59,21 +74,28 @@ export function Reserve({ choice }: { readonly choice: LotChoice }) {
   return (
     <>
       <WhichLot {...choice} />
-      {test ? <ReserveOf key={lot.seedLotId} lot={lot} test={test} /> : <p>{say('seed:screen-reserve-needs-test')}</p>}
+      {test ? (
+        <ReserveOf key={lot.seedLotId} lot={lot} today={today} />
+      ) : (
+        <p>{say('seed:screen-reserve-needs-test')}</p>
+      )}
     </>
   )
 }
 
-type Test = SeedLotFact['tests'][number]
-
-function ReserveOf({ lot, test }: { readonly lot: SeedLotFact; readonly test: Test }) {
+function ReserveOf({ lot, today }: { readonly lot: SeedLotFact; readonly today: string }) {
+  const { facts } = useBook()
   const { say } = useWords()
-  const [wish, setWish] = useHalfTyped<Wish>(`reserve:${lot.seedLotId}`, {
+  const known = useMemo(() => reserveFromBook(lot, facts, nextSowingOn(today)), [lot, facts, today])
+  const [kept, setWish] = useHalfTyped<Wish>(`reserve:${lot.seedLotId}`, {
     ...FRESH,
     kernelsPerOz: Math.round(lot.kernelsPerOz ?? 0),
     parentEars: lot.parentEarsCount ?? 0,
   })
+  // What an earlier version kept half typed has fewer fields.
+  const wish = { ...FRESH, ...kept }
   const [shelled, setShelled] = useState<Quantity | null>(null)
+  const years = known?.input.fieldYears ?? []
   const change = (part: Partial<Wish>) => setWish({ ...wish, ...part })
   return (
     <>
@@ -84,12 +106,41 @@ function ReserveOf({ lot, test }: { readonly lot: SeedLotFact; readonly test: Te
         max={20_000}
       />
       <CountField
-        label={say('seed:screen-survive')}
-        hint={say('seed:screen-survive-hint')}
-        value={wish.surviveOf100}
-        onValue={(surviveOf100) => change({ surviveOf100 })}
-        max={100}
+        label={say('seed:screen-plantings')}
+        hint={say('seed:screen-plantings-hint')}
+        value={wish.plantings}
+        onValue={(plantings) => change({ plantings })}
+        max={10}
       />
+      {wish.plantings < PLANTINGS_COUNT && (
+        <TextField
+          label={say('seed:screen-plantings-reason')}
+          value={wish.reason}
+          onValue={(reason) => change({ reason })}
+          error={wish.reason.trim() === '' ? say('seed:screen-reason-needed') : null}
+        />
+      )}
+      {years.length > 0 ? (
+        <div>
+          <p>{say('seed:screen-own-years', { count: years.length })}</p>
+          <ul className="reasons">
+            {years.map(({ year, sproutsCount, grownCount }) => (
+              <li key={year}>
+                {say('seed:screen-own-year', { year: String(year), grown: grownCount, sprouts: sproutsCount })}
+              </li>
+            ))}
+          </ul>
+        </div>
+      ) : (
+        <CountField
+          label={say('seed:screen-survive')}
+          hint={say('seed:screen-survive-hint')}
+          value={wish.surviveOf100}
+          onValue={(surviveOf100) => change({ surviveOf100 })}
+          max={100}
+        />
+      )}
+      {known?.isAged && wish.assumedPercent === 0 && <p>{say('seed:screen-aged')}</p>}
       <FlagTag
         label={say('seed:screen-assume')}
         value={wish.assumedPercent > 0}
@@ -155,7 +206,7 @@ function ReserveOf({ lot, test }: { readonly lot: SeedLotFact; readonly test: Te
         onValue={(line) => change({ line })}
       />
       <div aria-live="polite" className="passage-body" id="reserve">
-        <Planned lot={lot} wish={wish} test={test} shelled={shelled} />
+        {known && <Planned {...{ lot, wish, shelled, known }} />}
       </div>
     </>
   )
@@ -163,26 +214,27 @@ function ReserveOf({ lot, test }: { readonly lot: SeedLotFact; readonly test: Te
 
 interface PlannedProps {
   readonly lot: SeedLotFact
-  readonly test: Test
+  readonly known: ReserveFromBook
   readonly wish: Wish
   readonly shelled: Quantity | null
 }
 
-function Planned({ lot, test, wish, shelled }: PlannedProps) {
+function Planned({ lot, known, wish, shelled }: PlannedProps) {
   const { say } = useWords()
   const { plants, surviveOf100, kernelsPerOz, parentEars } = wish
-  if (plants === 0 || surviveOf100 === 0 || parentEars === 0 || kernelsPerOz === 0) {
+  if (plants === 0 || wish.plantings === 0 || surviveOf100 === 0 || parentEars === 0 || kernelsPerOz === 0) {
     return <p>{say('seed:screen-reserve-needs')}</p>
   }
   const input: ReservePlanInput = {
     ...(shelled && { shelledLb: convert(shelled.value, shelled.unit, 'Lb') }),
     plantsAimCount: plants,
-    plantingsCount: PLANTINGS_COUNT,
-    sproutedCount: test.sproutedCount,
-    testedCount: test.ofCount,
-    ...(wish.assumedPercent > 0 && {
-      assumed: [{ planting: PLANTINGS_COUNT, germinationFraction: wish.assumedPercent / 100 }],
-    }),
+    plantingsCount: wish.plantings,
+    ...(wish.plantings < PLANTINGS_COUNT && wish.reason.trim() !== '' && { reason: wish.reason.trim() }),
+    ...known.input,
+    ...(wish.assumedPercent > 0 &&
+      wish.plantings >= PLANTINGS_COUNT && {
+        assumed: [{ planting: PLANTINGS_COUNT, germinationFraction: wish.assumedPercent / 100 }],
+      }),
     maturityFraction: surviveOf100 / 100,
     testKernelsCount: wish.testKernels,
     giftKernelsCount: wish.giftKernels,
@@ -251,7 +303,7 @@ function PlanNumbers({
 function Standing({ lot, neededKernels }: { readonly lot: SeedLotFact; readonly neededKernels: number }) {
   const { facts } = useBook()
   const { say } = useWords()
-  const lots = Object.values(facts.seedLots).filter(({ name }) => name === lot.name)
+  const lots = Object.values(facts.seedLots).filter(({ name }) => isSameCorn(name, lot.name))
   const standing = reserveStanding(lots, neededKernels)
   return (
     <div>
