@@ -1,9 +1,11 @@
-/** How long do a speciation, a titration curve and a wash for the water at hand take? */
+/** How long do a speciation, a titration curve, a wash for the water at hand and a refit of slip times take? */
 import {
   KERNEL_DIFFUSIVITY_M2_PER_S,
   KERNEL_RADIUS_M,
+  learnSlip,
   leastAlkaliPlan,
   type RinseQuestion,
+  type SlipPot,
   speciate,
   titrationCurve,
 } from '@crib/science'
@@ -13,6 +15,7 @@ import { medianCallMs } from './question.ts'
 const SPECIATION_LIMIT_MS = 0.05
 const CURVE_LIMIT_MS = 20
 const WASH_LIMIT_MS = 300
+const SLIP_LIMIT_MS = 500
 
 /** A mixed ash liquor; each call another one, so that nothing is kept from the last. */
 const LIQUORS_COUNT = 100
@@ -37,8 +40,26 @@ const wash: RinseQuestion = {
   },
 }
 
+/** 500 pots over 40 corn lots and 40 ash lots, four rub tests each, half of them seen to darken. */
+const slipPots: readonly SlipPot[] = Array.from({ length: 500 }, (_, index) => {
+  const corn = index % 40
+  const ash = (index * 7) % 40
+  const slipMin = 77 * Math.exp(0.3 * Math.sin(corn) + 0.3 * Math.cos(ash * 1.7) + 0.15 * Math.sin(index * 2.3))
+  const share = (t: number) => 1 / (1 + (slipMin / t) ** 5 / 9)
+  return {
+    cornLotId: `corn ${corn}`,
+    alkaliLotId: `ash ${ash}`,
+    usualMin: 77,
+    rubs: [0.5, 0.7, 0.9, 1.1].map((part) => {
+      const boiledMin = part * slipMin
+      return { boiledMin, slippedCount: Math.round(20 * share(boiledMin)), ofCount: 20 }
+    }),
+    ...(index % 2 === 0 && { darkenedMin: slipMin * (0.3 + 0.1 * Math.sin(index)) }),
+  }
+})
+
 export const kettleChemistry: BenchQuestion = {
-  asks: 'How long do a speciation, a titration curve and a wash plan take?',
+  asks: 'How long do a speciation, a titration curve, a wash plan and a refit of slip times take?',
   answer: async () => [
     {
       what: 'speciation of one mixed liquor, median',
@@ -74,6 +95,16 @@ export const kettleChemistry: BenchQuestion = {
       reference: {
         what: 'the same question through JSON and back',
         value: medianCallMs(() => JSON.parse(JSON.stringify(wash))),
+      },
+    },
+    {
+      what: 'slip model refitted to 500 pots, median',
+      value: medianCallMs(() => learnSlip(slipPots), { warmUpCount: 1, samplesCount: 5 }),
+      unit: 'ms',
+      limit: SLIP_LIMIT_MS,
+      reference: {
+        what: 'the same pots through JSON and back',
+        value: medianCallMs(() => JSON.parse(JSON.stringify(slipPots))),
       },
     },
   ],

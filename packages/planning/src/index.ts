@@ -79,6 +79,7 @@ export { sharesOfParts } from './batch/shares.ts'
 export {
   SLIP_RANGE_FRACTION,
   type SlipForecast,
+  type SlipKnowledge,
   type SlipOutcome,
   type SlipQuestion,
   slipBelief,

@@ -10,6 +10,9 @@ import {
   type Reckoned,
   type Sentence,
   type SlipBelief,
+  type SlipScore,
+  type StageScore,
+  scoreSlip,
   slipPlaces,
   slippedRange,
   slipRange,
@@ -50,16 +53,23 @@ export interface SlipForecast {
 
 export type SlipOutcome = SlipForecast | { readonly kind: 'not-boiling'; readonly sentences: readonly Sentence[] }
 
-/** What the book's other pots teach; made once and handed to `slipForecast` as often as this pot tells more. */
-export function slipBelief(facts: Facts, pot: Pick<SlipQuestion, 'batchId' | 'potLoad'>): SlipBelief {
-  return learnSlip(slipPots(facts, pot))
+/** What the book's other pots teach, and how well each of them would have been foretold from the rest. */
+export interface SlipKnowledge {
+  readonly belief: SlipBelief
+  readonly score: SlipScore
+}
+
+/** Made once and handed to `slipForecast` as often as this pot tells more: slow with a long book, so rather in a worker. */
+export function slipBelief(facts: Facts, pot: Pick<SlipQuestion, 'batchId' | 'potLoad'>): SlipKnowledge {
+  const belief = learnSlip(slipPots(facts, pot))
+  return { belief, score: scoreSlip(belief, SLIP_RANGE_FRACTION) }
 }
 
 /** @throws {RangeError} for a batch that is not in the book. */
 export function slipForecast(
   facts: Facts,
   question: SlipQuestion,
-  belief: SlipBelief = slipBelief(facts, question),
+  { belief, score }: SlipKnowledge = slipBelief(facts, question),
 ): SlipOutcome {
   const { batchId, potLoad, nowMs, use } = question
   const batch = facts.batches[batchId]
@@ -69,7 +79,9 @@ export function slipForecast(
   const { pot, dosings, boilAtMs } = record
   const wantedFraction = WANTED_FRACTION[use]
   const places = slipPlaces(belief, pot)
-  const range = slipRange(places, { wantedFraction, rangeFraction: SLIP_RANGE_FRACTION })
+  const stage = pot.rubs.length < 2 ? score.beforeRubs : score.afterRubs
+  const { widening } = stage
+  const range = slipRange(places, { wantedFraction, rangeFraction: SLIP_RANGE_FRACTION, widening })
   const onClock = (minutes: number) => minuteReached(dosings, minutes)
   const [low, middle, high] = [range.lowMin, range.middleMin, range.highMin].map(onClock) as [number, number, number]
   const boiledMin = Math.max(0, (nowMs - boilAtMs) / 60_000)
@@ -78,7 +90,7 @@ export function slipForecast(
   const shared = {
     basis: potsCount > 0 || pot.rubs.length > 0 ? ('own-record' as const) : ('project-rule' as const),
     sourceKeys: SOURCE_KEYS,
-    inputs: { wantedFraction, potsCount, rubsCount: pot.rubs.length, usualMin: pot.usualMin },
+    inputs: { wantedFraction, potsCount, rubsCount: pot.rubs.length, usualMin: pot.usualMin, widening },
   }
   const now = boiledMin < low ? 'before' : boiledMin <= high ? 'within' : 'after'
   return {
@@ -105,8 +117,26 @@ export function slipForecast(
       }),
       ...(now === 'before' ? [] : [say(`kettle:slip-now-${now}`)]),
       potsCount === 0 ? say('kettle:slip-no-pots') : say('kettle:slip-own-pots', { count: potsCount }),
+      ...scoreSentences(stage),
       ...(pot.darkenedMin === undefined ? [] : [say('kettle:slip-darkened')]),
       ...(dosings.some(({ fromMin }) => fromMin > 0) ? [say('kettle:slip-added-late')] : []),
     ],
   }
+}
+
+/** Fewer pots than these say nothing of how well they were foretold.  project rule */
+const FEWEST_SCORED = 5
+/** From here on the widening is told.  project rule */
+const WIDENING_TOLD = 1.1
+
+function scoreSentences({ potsCount, withinFraction, widening }: StageScore): readonly Sentence[] {
+  if (potsCount < FEWEST_SCORED) return []
+  return [
+    say('kettle:slip-score', {
+      count: potsCount,
+      within: { value: Math.round(withinFraction * 100) / 100, unit: 'Fraction' },
+      meant: { value: SLIP_RANGE_FRACTION, unit: 'Fraction' },
+    }),
+    ...(widening >= WIDENING_TOLD ? [say('kettle:slip-widened', { times: Math.round(widening * 10) / 10 })] : []),
+  ]
 }

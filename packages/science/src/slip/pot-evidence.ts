@@ -4,10 +4,12 @@
  */
 import { PLACE_LOGIT, SLIP_PRIOR, type SlipPot } from './slip-model.ts'
 
-/** A pot's record in logarithms, made once for a whole fit. */
+/** A pot's record in logarithms, made once for a whole fit. Rub tests lie in columns: they are gone over very often. */
 export interface PotRecord {
   readonly lnUsual: number
-  readonly rubs: readonly { readonly ln: number; readonly yes: number; readonly no: number }[]
+  readonly lnRubbed: readonly number[]
+  readonly slipped: readonly number[]
+  readonly of: readonly number[]
   readonly lnDarkened: number | null
   readonly lnSlipped: number | null
 }
@@ -15,11 +17,9 @@ export interface PotRecord {
 export function potRecord({ usualMin, rubs, darkenedMin, slippedMin }: SlipPot): PotRecord {
   return {
     lnUsual: Math.log(usualMin),
-    rubs: rubs.map(({ boiledMin, slippedCount, ofCount }) => ({
-      ln: Math.log(boiledMin),
-      yes: slippedCount,
-      no: ofCount - slippedCount,
-    })),
+    lnRubbed: rubs.map(({ boiledMin }) => Math.log(boiledMin)),
+    slipped: rubs.map(({ slippedCount }) => slippedCount),
+    of: rubs.map(({ ofCount }) => ofCount),
     lnDarkened: darkenedMin === undefined ? null : Math.log(darkenedMin),
     lnSlipped: slippedMin === undefined ? null : Math.log(slippedMin),
   }
@@ -27,15 +27,16 @@ export function potRecord({ usualMin, rubs, darkenedMin, slippedMin }: SlipPot):
 
 /** ln of the chance of a pot's whole record at one place, but for what is the same everywhere. */
 export function lnChanceAtPlace(pot: PotRecord, place: number, kernels: number, lag: number): number {
+  const { lnRubbed, slipped, of, lnDarkened, lnSlipped } = pot
   let ln = 0
-  for (const { ln: lnT, yes, no } of pot.rubs) {
-    const x = (lnT - place) / kernels + PLACE_LOGIT
-    // softplus of either sign, without overflow
-    const tail = Math.log1p(Math.exp(-Math.abs(x)))
-    ln -= yes * (tail + Math.max(0, -x)) + no * (tail + Math.max(0, x))
+  for (let j = 0; j < lnRubbed.length; j += 1) {
+    const x = (lnRubbed[j]! - place) / kernels + PLACE_LOGIT
+    // ln p = min(0, x) - ln(1 + e^-|x|), and ln(1 - p) the same of -x: nothing overflows.
+    const far = x > 0 ? x : -x
+    ln -= of[j]! * Math.log(1 + Math.exp(-far)) + far * (x > 0 ? of[j]! - slipped[j]! : slipped[j]!)
   }
-  if (pot.lnDarkened !== null) ln -= ((pot.lnDarkened - place - lag) / SLIP_PRIOR.darkeningSd) ** 2 / 2
-  if (pot.lnSlipped !== null) ln -= ((pot.lnSlipped - place) / SLIP_PRIOR.toldSd) ** 2 / 2
+  if (lnDarkened !== null) ln -= ((lnDarkened - place - lag) / SLIP_PRIOR.darkeningSd) ** 2 / 2
+  if (lnSlipped !== null) ln -= ((lnSlipped - place) / SLIP_PRIOR.toldSd) ** 2 / 2
   return ln
 }
 
@@ -51,16 +52,18 @@ export interface Evidence {
   place: number
 }
 
-/** Gauss-Hermite points of the standard normal, with ln of weight over density.  @source abramowitz-stegun-1964 table 25.10 */
-const POINTS = [-2.856970013872806, -1.355626179974266, 0, 1.355626179974266, 2.856970013872806] as const
-const WEIGHTS = [0.01125741132772, 0.222075922005613, 0.533333333333333, 0.222075922005613, 0.01125741132772] as const
-const LN_WEIGHT_OVER_DENSITY = POINTS.map((z, i) => Math.log(WEIGHTS[i]!) + (z * z) / 2)
+/** Gauss's points and weights of the standard normal.  @source abramowitz-stegun-1964 table 25.10 */
+export const HERMITE_POINTS = [-2.856970013872806, -1.355626179974266, 0, 1.355626179974266, 2.856970013872806] as const
+export const HERMITE_WEIGHTS = [
+  0.01125741132772, 0.222075922005613, 0.533333333333333, 0.222075922005613, 0.01125741132772,
+] as const
+const LN_WEIGHT_OVER_DENSITY = HERMITE_POINTS.map((z, i) => Math.log(HERMITE_WEIGHTS[i]!) + (z * z) / 2)
 
 const DARK = 1 / SLIP_PRIOR.darkeningSd ** 2
 const TOLD = 1 / SLIP_PRIOR.toldSd ** 2
 
 /** Room to reckon in: overwritten by each call, never read by the next. */
-const lnAt = new Float64Array(POINTS.length)
+const lnAt = new Float64Array(HERMITE_POINTS.length)
 
 /** Fills `out`; `out.place` is where to start from. */
 export function potEvidence(
@@ -68,7 +71,7 @@ export function potEvidence(
   { centre, lag, kernels, pots }: { centre: number; lag: number; kernels: number; pots: number },
   out: Evidence,
 ): void {
-  const { rubs, lnDarkened, lnSlipped } = pot
+  const { lnRubbed, slipped, of, lnDarkened, lnSlipped } = pot
   const scatter = 1 / (pots * pots)
   let place = out.place
   let bend = scatter
@@ -76,11 +79,10 @@ export function potEvidence(
   for (let step = 0; step < 30; step += 1) {
     let slope = (centre - place) * scatter
     bend = scatter
-    for (let j = 0; j < rubs.length; j += 1) {
-      const { ln, yes, no } = rubs[j]!
-      const p = 1 / (1 + Math.exp(-((ln - place) / kernels + PLACE_LOGIT)))
-      slope -= (yes * (1 - p) - no * p) / kernels
-      bend += ((yes + no) * p * (1 - p)) / (kernels * kernels)
+    for (let j = 0; j < lnRubbed.length; j += 1) {
+      const p = 1 / (1 + Math.exp(-((lnRubbed[j]! - place) / kernels + PLACE_LOGIT)))
+      slope -= (slipped[j]! - of[j]! * p) / kernels
+      bend += (of[j]! * p * (1 - p)) / (kernels * kernels)
     }
     if (lnDarkened !== null) {
       slope += (lnDarkened - place - lag) * DARK
@@ -93,13 +95,13 @@ export function potEvidence(
     const longest = 2 * kernels
     const move = Math.max(-longest, Math.min(longest, slope / bend))
     place += move
-    if (Math.abs(move) < 1e-4) break
+    if (Math.abs(move) < 1e-3 * kernels) break
   }
   const width = 1 / Math.sqrt(bend)
   const lnScale = Math.log(width / pots)
   let top = Number.NEGATIVE_INFINITY
-  for (let k = 0; k < POINTS.length; k += 1) {
-    const at = place + width * POINTS[k]!
+  for (let k = 0; k < HERMITE_POINTS.length; k += 1) {
+    const at = place + width * HERMITE_POINTS[k]!
     const ln =
       lnChanceAtPlace(pot, at, kernels, lag) -
       ((at - centre) * (at - centre) * scatter) / 2 +
@@ -114,9 +116,9 @@ export function potEvidence(
   let c2 = 0
   let cd = 0
   let d2 = 0
-  for (let k = 0; k < POINTS.length; k += 1) {
+  for (let k = 0; k < HERMITE_POINTS.length; k += 1) {
     const weight = Math.exp(lnAt[k]! - top)
-    const at = place + width * POINTS[k]!
+    const at = place + width * HERMITE_POINTS[k]!
     // Slopes by the centre need no chance: it enters by the scatter alone.
     const c = (at - centre) * scatter
     const d = lnDarkened === null ? 0 : (lnDarkened - at - lag) * DARK

@@ -2,7 +2,7 @@
  * What a book's records teach about slip times: likely spreads, each with its weight and its fit. Fixed points, no chance:
  * the same records give the same belief. Leaves out: any one pot (slip-forecast.ts).
  */
-import { potRecord } from './pot-evidence.ts'
+import { HERMITE_POINTS, HERMITE_WEIGHTS, potRecord } from './pot-evidence.ts'
 import { FIRST_LOT, fitAtSpreads, type SlipDesign, type SlipFit, startState } from './slip-fit.ts'
 import { requirePot, SLIP_PRIOR, type SlipPot, type SlipSpreads, SPREAD_NAMES } from './slip-model.ts'
 
@@ -18,11 +18,13 @@ const DIMENSIONS = SPREAD_NAMES.length
 const MOST_ROUNDS = 6
 /** How far to either side the slope is felt, in prior deviations. */
 const FEEL = 0.25
+/** Up to so many pots the kernels' spread is felt more finely. */
+const FEW_POTS = 5
 
 /**
  * Learns from pots that are done: a belief over places and spreads. [ln min]
  *
- * The spreads are found by Newton's steps, then integrated over 25 points about them (degree 5, Gauss weight). No record
+ * The spreads are found by Newton's steps, then integrated over 25 points about them (degree 5, Gauss's weight), or 95 while there are few pots. No record
  * gives the prior.
  *
  * @throws {ValidRangeError} outside the ranges of SlipPot.
@@ -58,7 +60,7 @@ export function learnSlip(pots: readonly SlipPot[]): SlipBelief {
     for (let d = 0; d < DIMENSIONS; d += 1) middle[d] = Math.max(-4, Math.min(4, middle[d]! + moves[d]!))
     if (longest < 0.15) break
   }
-  const found = degreeFivePoints().flatMap(({ offsets, weight }) => {
+  const found = spreadPoints(pots.length).flatMap(({ offsets, weight }) => {
     const point = at(middle.map((z, d) => z + widths[d]! * offsets[d]!))
     // Weighed by how far the true height lies from the bell that the points are made for.
     return point
@@ -102,18 +104,48 @@ function spreadsAt(z: readonly number[]): SlipSpreads {
   }
 }
 
-/** The middle, and every pair of axes at ±√3: exact to degree 5 in four dimensions.  @source mcnamee-stenger-1967 */
-function degreeFivePoints(): readonly { readonly offsets: readonly number[]; readonly weight: number }[] {
+interface SpreadPoint {
+  readonly offsets: readonly number[]
+  readonly weight: number
+}
+
+/** Points about the likeliest spreads. Few pots say little of the kernels' spread, so there it is felt at five points, not three. */
+function spreadPoints(potsCount: number): readonly SpreadPoint[] {
+  if (potsCount > FEW_POTS) return degreeFivePoints(DIMENSIONS)
+  return HERMITE_POINTS.flatMap((kernels, k) =>
+    degreeFivePoints(DIMENSIONS - 1).map(({ offsets, weight }) => ({
+      offsets: [kernels, ...offsets],
+      weight: weight * HERMITE_WEIGHTS[k]!,
+    })),
+  )
+}
+
+/** The middle, each axis, and every pair of axes at ±√3: exact to degree 5.  @source mcnamee-stenger-1967 */
+function degreeFivePoints(d: number): readonly SpreadPoint[] {
   const far = Math.sqrt(3)
-  const points = [{ offsets: SPREAD_NAMES.map(() => 0), weight: 1 / 3 }]
-  for (let i = 0; i < DIMENSIONS; i += 1) {
-    for (let j = i + 1; j < DIMENSIONS; j += 1) {
-      for (const a of [-far, far]) {
-        for (const b of [-far, far]) {
-          points.push({ offsets: SPREAD_NAMES.map((_, d) => (d === i ? a : d === j ? b : 0)), weight: 1 / 36 })
-        }
-      }
-    }
-  }
-  return points
+  const axes = Array.from({ length: d }, (_, i) => i)
+  const only = (far: ReadonlyMap<number, number>) => axes.map((axis) => far.get(axis) ?? 0)
+  const ends = [-far, far]
+  const points: SpreadPoint[] = [
+    { offsets: only(new Map()), weight: (d * d - 7 * d + 18) / 18 },
+    ...axes.flatMap((i) => ends.map((end) => ({ offsets: only(new Map([[i, end]])), weight: (4 - d) / 18 }))),
+    ...axes.flatMap((i) =>
+      axes
+        .filter((j) => j > i)
+        .flatMap((j) =>
+          ends.flatMap((one) =>
+            ends.map((other) => ({
+              offsets: only(
+                new Map([
+                  [i, one],
+                  [j, other],
+                ]),
+              ),
+              weight: 1 / 36,
+            })),
+          ),
+        ),
+    ),
+  ]
+  return points.filter(({ weight }) => weight > 0)
 }

@@ -50,6 +50,8 @@ function priorPrecision(index: number, cornCount: number, spreads: SlipSpreads):
 
 /** Newton's steps are few because the likelihood is concave; more than these would be a fault. */
 const MOST_STEPS = 40
+/** A step that gains less in ln chance is the last. */
+const SETTLED = 1e-4
 
 /**
  * Fits the unknowns for given spreads, starting from `state`, which is brought along. Null if it does not settle.
@@ -88,21 +90,22 @@ export function fitAtSpreads(design: SlipDesign, spreads: SlipSpreads, state: Fi
       for (let i = 0; i < size; i += 1) x[i] = (x[i]! + before[i]!) / 2
       continue
     }
-    const gained = value - last
     last = value
     const factor = Float64Array.from(curvature)
     if (!choleskyInPlace(factor, size)) return null
     before.set(x)
+    const uphill = Float64Array.from(slope)
     choleskySolveInPlace(factor, size, slope)
-    let longest = 0
-    for (let i = 0; i < size; i += 1) longest = Math.max(longest, Math.abs(slope[i]!))
-    if (longest < 1e-4 || (gained < 1e-7 && step > 1)) {
+    // Twice what the step will gain.
+    let gain = 0
+    for (let i = 0; i < size; i += 1) gain += uphill[i]! * slope[i]!
+    for (let i = 0; i < size; i += 1) x[i] = x[i]! + slope[i]!
+    if (gain < SETTLED) {
       let lnPrior = 0
       for (let i = 0; i < size; i += 1) lnPrior += Math.log(held[i]!) / 2
-      const lnEvidence = value + lnPrior - choleskyLogDeterminant(factor, size) / 2
+      const lnEvidence = value + gain / 2 + lnPrior - choleskyLogDeterminant(factor, size) / 2
       return { spreads, x: Float64Array.from(x), factor, lnEvidence }
     }
-    for (let i = 0; i < size; i += 1) x[i] = x[i]! + slope[i]!
   }
   return null
 }

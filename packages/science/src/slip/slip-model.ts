@@ -45,8 +45,8 @@ export const SPREAD_NAMES = ['kernels', 'cornLots', 'alkaliLots', 'pots'] as con
 
 /**
  * What is believed before any record.  Project rule, no source: no published spread of slip times was found. Together they
- * let nine in ten hulls of a first pot slip within four times either way of the usual minute in 19 pots of 20, as the
- * printed recipes lie (20 min to 5 h).
+ * let nine in ten hulls of a first pot slip within four to five times either way of the usual minute in 19 pots of 20, a
+ * little wider than the printed recipes lie (20 min to 5 h).
  */
 export const SLIP_PRIOR = {
   /** This kitchen against common practice. [sd of ln minutes] */
