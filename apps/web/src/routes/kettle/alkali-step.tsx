@@ -89,8 +89,8 @@ function Papers({ at: { batch, plan } }: { readonly at: PotAt }) {
   const lot = Object.values(facts.alkaliLots).findLast(({ name }) => name === plan?.input.alkaliLot?.name)
   return (
     <ButtonRow>
-      {lot && <SideAction href={`/paper/lye-sheet/${lot.alkaliLotId}`}>{say('kettle:sheet-lye')}</SideAction>}
-      <SideAction href={`/paper/rub-log/${batch.batchId}`}>{say('kettle:sheet-rub')}</SideAction>
+      {lot && <SideAction href={`/paper/lye-sheet/${lot.alkaliLotId}`}>{say('kettle:page-lye')}</SideAction>}
+      <SideAction href={`/paper/rub-log/${batch.batchId}`}>{say('kettle:page-rub')}</SideAction>
       <SideAction href={lot ? `/kettle/dose?lot=${lot.alkaliLotId}` : '/kettle/dose'}>
         {say('kettle:dose-title')}
       </SideAction>

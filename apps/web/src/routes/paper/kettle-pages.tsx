@@ -28,7 +28,7 @@ export function LyeSheetPage({ alkaliLotId }: OfLot) {
   )
   if (!lot) return <NotHere />
   return (
-    <Page title={say('kettle:sheet-lye')} lead={lot.name} made={made} missing="">
+    <Page title={say('kettle:page-lye')} lead={lot.name} made={made} missing="">
       <SheetChoices hand={hand} />
     </Page>
   )
@@ -42,7 +42,7 @@ export function TitrationSheetPage({ alkaliLotId }: OfLot) {
   const made = useMemo(() => (lot ? titrationSheetDocument(desk, lot) : null), [desk, lot])
   if (!lot) return <NotHere />
   return (
-    <Page title={say('kettle:sheet-titration')} lead={lot.name} made={made} missing="">
+    <Page title={say('kettle:page-titration')} lead={lot.name} made={made} missing="">
       <SheetChoices hand={hand} />
     </Page>
   )
@@ -57,7 +57,7 @@ export function RubLogPage({ batchId }: { readonly batchId: string }) {
   const made = useMemo(() => (batch ? rubLogDocument(desk, batch, potLoad) : null), [desk, batch, potLoad])
   if (!batch) return <NotHere />
   return (
-    <Page title={say('kettle:sheet-rub')} lead={batch.plan.title} made={made} missing="">
+    <Page title={say('kettle:page-rub')} lead={batch.plan.title} made={made} missing="">
       <CountField label={say('kettle:walk-pot-load')} value={potLoad} onValue={setPotLoad} min={1} max={200} />
       <SheetChoices hand={hand} />
     </Page>

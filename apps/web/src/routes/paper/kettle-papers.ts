@@ -3,6 +3,7 @@ import { cautionsFor } from '@crib/guidance'
 import type { AlkaliLotFact, BatchFact } from '@crib/journal'
 import { lyeSheet, type PaperDocument, rubLog, titrationSheet } from '@crib/paper'
 import { doseOf, lotOverTime, planOfBatch, potWalk } from '@crib/planning'
+import type { MessageKey } from '@crib/wording'
 import { type Desk, settingOf } from './documents.ts'
 
 /** Rows of a rub log: a long cook, every quarter of an hour. */
@@ -20,7 +21,7 @@ export function lyeSheetDocument(
   return lyeSheet(
     {
       ...{ lot: lot.name, isDissolved },
-      dose: dose.map((value) => ({ label: desk.words.say(`kettle:dose-value-${value.id}` as never), value })),
+      dose: dose.map((value) => ({ label: desk.words.say(`kettle:dose-value-${value.id}` as MessageKey), value })),
       notes: read?.ok ? read.reasons : [],
       cautions: [
         ...cautionsFor(lot.alkali === 'ash' ? 'ash' : 'alkali'),

@@ -66,8 +66,8 @@ export default function LotPage({ alkaliLotId }: { readonly alkaliLotId: string 
       </Passage>
       <Passage title={say('kettle:papers')} margin={<MarginNote>{say('kettle:papers-margin')}</MarginNote>}>
         <ButtonRow>
-          <SideAction href={`/paper/lye-sheet/${alkaliLotId}`}>{say('kettle:sheet-lye')}</SideAction>
-          <SideAction href={`/paper/titration/${alkaliLotId}`}>{say('kettle:sheet-titration')}</SideAction>
+          <SideAction href={`/paper/lye-sheet/${alkaliLotId}`}>{say('kettle:page-lye')}</SideAction>
+          <SideAction href={`/paper/titration/${alkaliLotId}`}>{say('kettle:page-titration')}</SideAction>
         </ButtonRow>
       </Passage>
     </Sheet>

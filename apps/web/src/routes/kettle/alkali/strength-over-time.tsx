@@ -2,9 +2,10 @@
  * StrengthOverTime: every test of a lot by its day, each drawn as wide as it may be off. A titration is a dot on a thick
  * line, hydroxide an open square on a thin one; a trial cup tells no strength and stands in the table alone. Props: tests.
  */
-import type { TestOverTime } from '@crib/planning'
+import { dayOfInstant, type TestOverTime } from '@crib/planning'
 import { type Reckoned, shownValue } from '@crib/science'
 import { formatNumber, formatQuantity, formatReckoned } from '@crib/wording'
+import { deviceZone } from '../../../book/keeper.ts'
 import { ToWidth } from '../../../drawings/to-width.tsx'
 import { Figure, Ledger } from '../../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../../words.tsx'
@@ -14,7 +15,7 @@ import '../../../walk/walk.css'
 const HEIGHT = 260
 const LEFT = 52
 const RIGHT = 16
-const TOP = 30
+const TOP = 44
 const BOTTOM = 36
 
 export function StrengthOverTime({ tests }: { readonly tests: readonly TestOverTime[] }) {
@@ -25,7 +26,7 @@ export function StrengthOverTime({ tests }: { readonly tests: readonly TestOverT
     return {
       key: entryId,
       cells: [
-        dayText(at.slice(0, 10)),
+        day(at),
         say(`kettle:test-way-${way}`),
         { number: alkali ? withRange(alkali) : share ? withRange(share) : '' },
         { number: hydroxide ? withRange(hydroxide) : '' },
@@ -77,7 +78,7 @@ function Picture({ tests, width }: { readonly tests: readonly TestOverTime[]; re
       className="trace"
       viewBox={`0 0 ${width} ${HEIGHT}`}
       role="img"
-      aria-label={say('kettle:lot-figure-alt', { count: tests.length, from: day(first), to: day(last) })}
+      aria-label={say('kettle:lot-figure-alt', { count: tests.length, from: day(first.at), to: day(last.at) })}
     >
       <text x={LEFT - 44} y={18} className="trace-strong">
         {say('kettle:lot-figure-axis')}
@@ -133,15 +134,16 @@ function Picture({ tests, width }: { readonly tests: readonly TestOverTime[]; re
         )
       })}
       <text x={LEFT} y={HEIGHT - 8}>
-        {day(first)}
+        {day(first.at)}
       </text>
       {to > from && (
         <text x={width - RIGHT} y={HEIGHT - 8} textAnchor="end">
-          {day(last)}
+          {day(last.at)}
         </text>
       )}
     </svg>
   )
 }
 
-const day = ({ at }: TestOverTime) => dayText(at.slice(0, 10))
+/** The day it was at home. */
+const day = (instant: string) => dayText(dayOfInstant(Date.parse(instant), deviceZone()))

@@ -46,7 +46,7 @@ export default function TestPage({ alkaliLotId }: { readonly alkaliLotId: string
       )}
       <Passage>
         <ButtonRow>
-          <SideAction href={`/paper/titration/${alkaliLotId}`}>{say('kettle:sheet-titration')}</SideAction>
+          <SideAction href={`/paper/titration/${alkaliLotId}`}>{say('kettle:page-titration')}</SideAction>
           <SideAction href={`/kettle/alkali/${alkaliLotId}`}>{say('kettle:lot-go', { lot: lot.name })}</SideAction>
         </ButtonRow>
       </Passage>

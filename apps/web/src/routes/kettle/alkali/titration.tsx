@@ -75,10 +75,10 @@ export function Titration({ lot, onKept }: { readonly lot: AlkaliLotFact; readon
     ...{ sample: ml(sampleMl), cold: ml(coldMl), boil: ml(boiledMl) },
   }
   const at = STEPS.indexOf(typed.open as StepId)
-  const next = (id: StepId) => (
+  const next = (id: Exclude<StepId, 'result'>) => (
     <TapGroup>
       <TapButton isNext onClick={() => change({ open: STEPS[STEPS.indexOf(id) + 1]! })}>
-        {say(`kettle:test-next-${id}` as never)}
+        {say(`kettle:test-next-${id}`)}
       </TapButton>
     </TapGroup>
   )

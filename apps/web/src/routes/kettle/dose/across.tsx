@@ -22,7 +22,7 @@ export function Across({ pot }: { readonly pot: Extract<DosePot, { readonly kind
         rows={rows.map(({ alkali, doseG, hydroxideMolPerL, reserveEqPerL, bite }) => ({
           key: alkali,
           cells: [
-            say(`shell:alkali-${alkali}` as never),
+            say(alkali === 'potassium-carbonate' ? 'kettle:dose-potassium-carbonate' : `shell:alkali-${alkali}`),
             { number: formatReckoned(doseG, 'alone') },
             { number: formatReckoned(hydroxideMolPerL, 'alone') },
             { number: reserveEqPerL ? formatReckoned(reserveEqPerL, 'alone') : '' },

@@ -103,7 +103,7 @@ export default function DosePage() {
                 {say(testedStrength(lot) ? 'kettle:lot-test-again' : 'kettle:lot-test')}
               </SideAction>
             )}
-            <SideAction href={`/paper/lye-sheet/${lot.alkaliLotId}?dose`}>{say('kettle:sheet-lye')}</SideAction>
+            <SideAction href={`/paper/lye-sheet/${lot.alkaliLotId}?dose`}>{say('kettle:page-lye')}</SideAction>
           </ButtonRow>
         )}
       </Passage>
