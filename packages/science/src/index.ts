@@ -355,7 +355,6 @@ export {
   warmestForLifeC,
   wettestForLifeWetFraction,
 } from './seed/viability.ts'
-export { type BetaShape, betaCdfFraction, betaQuantile } from './statistics/beta.ts'
 export { DOSE_EXPONENT, type Dosing, minuteReached, minutesAtOne } from './slip/dosed-minutes.ts'
 export { learnSlip, type SlipBelief } from './slip/slip-belief.ts'
 export {
