@@ -230,7 +230,6 @@ export { type CoolingPan, coolingPan, type PanStanding } from './keeping/cooling
 export { type CornStorage, type CornStorageInput, cornStorage } from './keeping/corn-storage.ts'
 export { type DryingInput, type DryingOf, type DryingPlan, dryingPlan } from './keeping/drying-plan.ts'
 export { type DryingTray, dryingTray } from './keeping/drying-tray.ts'
-export { KEEPING_CALCS } from './keeping/keeping-calcs.ts'
 export { lotShrink } from './keeping/lot-shrink.ts'
 export { type LotStorage, lotStorages, storageSpells } from './keeping/lot-storage.ts'
 export {
