@@ -1,20 +1,11 @@
 import { describe, expect, test } from 'vitest'
+import { MADE_UP_RUN } from '../../testing/made-up-run.ts'
 import { createCurveBand } from './curve-band.ts'
 import { jarFrames, jarPicture } from './jar-picture.ts'
 import { type MadeUpRun, studyJar } from './jar-study.ts'
 
 /** Invented. */
-const run: MadeUpRun = {
-  jar: 'pint',
-  pack: 'free brine',
-  elevationM: 250,
-  gaugeKPa: 75.84,
-  gaugeReadsHighKPa: 0,
-  ventMin: 10,
-  holdMin: 60,
-  fillC: 82,
-  coolDownMin: 35,
-}
+const run: MadeUpRun = { ...MADE_UP_RUN, elevationM: 250 }
 const solid: MadeUpRun = { ...run, pack: 'packed solid' }
 
 describe('the picture of a made-up jar', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { MADE_UP_RUN } from '../../testing/made-up-run.ts'
 import { readReferenceTable } from '../../testing/reference-table.ts'
 import { ValidRangeError } from '../errors.ts'
 import { jarQualityCalc } from './jar-quality.calc.ts'
@@ -9,18 +10,7 @@ import { COOK_VALUE, COOKED_Z_DELTA_C, THIAMINE_Z_DELTA_C, zOfActivationEnergyDe
 
 const energies = readReferenceTable(new URL('./softening.energies.csv', import.meta.url), ['activationKJPerMol'])
 const pairs = readReferenceTable(new URL('./softening.pairs.csv', import.meta.url), ['zDeltaC', 'activationKJPerMol'])
-const run: MadeUpRun = {
-  jar: 'pint',
-  pack: 'free brine',
-  elevationM: 0,
-  gaugeKPa: 75.84,
-  gaugeReadsHighKPa: 0,
-  ventMin: 10,
-  holdMin: 60,
-  fillC: 82,
-  coolDownMin: 35,
-}
-const quality = (more: Partial<MadeUpRun> = {}) => studyQuality({ ...run, ...more }, 512)
+const quality = (more: Partial<MadeUpRun> = {}) => studyQuality({ ...MADE_UP_RUN, ...more }, 512)
 
 describe('how heat softens', () => {
   test.each(pairs.rows)('has a z of $zDeltaC °C where the energy is $activationKJPerMol kJ/mol', (row) => {

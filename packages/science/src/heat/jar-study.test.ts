@@ -1,20 +1,11 @@
 import { describe, expect, test } from 'vitest'
+import { MADE_UP_RUN } from '../../testing/made-up-run.ts'
 import { ValidRangeError } from '../errors.ts'
 import { jarHeatingCalc } from './jar-heating.calc.ts'
 import { type MadeUpRun, studyJar } from './jar-study.ts'
 import { whatVentingCostsCalc } from './what-venting-costs.calc.ts'
 
-const run: MadeUpRun = {
-  jar: 'pint',
-  pack: 'packed solid',
-  elevationM: 0,
-  gaugeKPa: 75.84,
-  gaugeReadsHighKPa: 0,
-  ventMin: 10,
-  holdMin: 60,
-  fillC: 82,
-  coolDownMin: 35,
-}
+const run: MadeUpRun = { ...MADE_UP_RUN, pack: 'packed solid' }
 const study = (more: Partial<MadeUpRun> = {}) => studyJar({ ...run, ...more }, 512)
 
 describe('a made-up jar', () => {
