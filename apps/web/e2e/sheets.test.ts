@@ -133,6 +133,18 @@ describeInBrowser('every sheet', () => {
       arrives: ['button', 'Print it from this device'],
     },
     {
+      state: 'stocked pantry',
+      look: { path: '/pantry', heading: 'Pantry' },
+      press: 'Read a label',
+      arrives: ['button', 'Look through the camera'],
+    },
+    {
+      state: 'stocked pantry',
+      look: { path: '/pantry/recall/drill', heading: 'Drill' },
+      press: 'Pick a load and begin',
+      arrives: ['button', 'Done looking'],
+    },
+    {
       state: 'running canner',
       look: { path: '/canner/run/:runId', heading: 'yard canner' },
       press: 'Needle dipped',

@@ -13,9 +13,12 @@ export function ShowFiveWays() {
   const show = async () => {
     setBusy(true)
     const zone = deviceZone()
-    for (const [kind, body, instant] of fiveWays(facts, { newId, nowMs: Date.now(), zone }))
-      await write(kind, body as never, { happenedAt: { instant, zone } })
-    setBusy(false)
+    try {
+      for (const [kind, body, instant] of fiveWays(facts, { newId, nowMs: Date.now(), zone }))
+        await write(kind, body as never, { happenedAt: { instant, zone } })
+    } finally {
+      setBusy(false)
+    }
   }
   return (
     <SideAction onClick={show} disabled={busy}>
