@@ -2,7 +2,16 @@
 
 import { GUIDANCE_EDITION } from '@crib/guidance'
 import { type BodyOf, createAuthor, createId, type Kind, type StoredEntry } from '@crib/journal'
-import { type BatchPlan, type BatchPlanInput, batchPlan, planRecord, standingFood } from '@crib/planning'
+import {
+  type BatchPlan,
+  type BatchPlanInput,
+  batchPlan,
+  type FieldPlanInput,
+  fieldPlan,
+  fieldPlannedBody,
+  planRecord,
+  standingFood,
+} from '@crib/planning'
 import type { Page } from 'playwright-core'
 import type { House } from './harness.ts'
 
@@ -18,6 +27,13 @@ export interface ToldBook {
   readonly runId: string
   readonly cannerId: string
   readonly seedLotId: string
+  readonly plotId: string
+  readonly plantingId: string
+  /** The ash of the batch. */
+  readonly alkaliLotId: string
+  readonly cornLotId: string
+  /** The jars on the shelf. */
+  readonly foodLotId: string
 }
 
 interface Teller {
@@ -31,7 +47,8 @@ async function tellBook(house: House, demo: boolean, story: (teller: Teller) => 
   const newId = () => createId(CLOCK, RANDOM)
   const book = {
     ...{ kitchenId: newId(), batchId: newId(), runId: newId() },
-    ...{ cannerId: newId(), seedLotId: newId() },
+    ...{ plotId: newId(), plantingId: newId() },
+    ...{ cannerId: newId(), seedLotId: newId(), alkaliLotId: newId(), cornLotId: newId(), foodLotId: newId() },
   }
   const author = createAuthor({
     ...{ kitchenId: book.kitchenId, deviceId: newId(), personId: newId(), head: null },
@@ -57,10 +74,8 @@ async function tellBook(house: House, demo: boolean, story: (teller: Teller) => 
 
 /** S2's kitchen: 9 lb Lantern flint, ash M-1 with its record, one pot, one canner, seed by eye; two days ago. */
 function ostreyPoint({ book, demo, tell }: Teller, isDialTested = true): void {
-  const [lotId, alkaliLotId, potId, seedId] = [1, 2, 3, 4].map(() => createId(CLOCK, RANDOM)) as [
-    ...[string, string],
-    ...[string, string],
-  ]
+  const { alkaliLotId, cornLotId: lotId } = book
+  const [potId, seedId] = [1, 2].map(() => createId(CLOCK, RANDOM)) as [string, string]
   const twoDays = 2880
   tell('kitchen-opened', { kitchenId: book.kitchenId, name: 'Ostrey Point', demo }, twoDays)
   tell('kitchen-noted', { kitchenId: book.kitchenId, elevationM: 820 * FT_M, elevationKnownBy: 'map' }, twoDays)
@@ -184,7 +199,8 @@ export function stockedPantry(house: House): Promise<ToldBook> {
     ]
     for (const [type, minutesAgo] of log) tell('run-event', { runId, event: { type } }, minutesAgo)
     tell('run-event', { runId, event: { type: 'seal-seen', sealedCount: 5, unsealedCount: 1 } }, 300)
-    const [jars, fridge, freezer] = [1, 2, 3].map(() => createId(CLOCK, RANDOM)) as [string, string, string]
+    const [fridge, freezer] = [1, 2].map(() => createId(CLOCK, RANDOM)) as [string, string]
+    const jars = book.foodLotId
     const departures = ['Vented 7 min; 10 min of steady steam is published. Air was left in.']
     const load = { batchId, runId, loadCode, jarSize: 'quart', departures } as const
     tell(
@@ -195,6 +211,7 @@ export function stockedPantry(house: House): Promise<ToldBook> {
     tell('food-put-up', { ...load, lotId: fridge, form: 'fridge', count: 1 }, 290)
     tell('food-put-up', { lotId: freezer, batchId, loadCode: 'K-1', form: 'freezer', count: 4, massKg: 2 }, 280)
     tell('lot-used', { lotId: jars, count: 1, how: 'eaten' }, 20)
+    tell('lot-used', { lotId: book.cornLotId, massKg: 6 * LB_KG, how: 'used-in-batch', batchId }, 1400)
   })
 }
 
@@ -215,6 +232,85 @@ export function seedInTins(house: House): Promise<ToldBook> {
     })
     tell('germination-tested', { seedLotId, testedOn: day(5), sproutedCount: 46, ofCount: 50 })
     tell('seed-given', { seedLotId, givenOn: day(4), kernelsCount: 20, toWhom: 'a niece' })
+  })
+}
+
+/** The batch's ash tried four times over a year, a cup of it weighed; the first pot slipped, and two rinses are told. */
+export function testedAlkali(house: House): Promise<ToldBook> {
+  return tellBook(house, false, (teller) => {
+    ostreyPoint(teller)
+    const plan = planned(teller)
+    const { book, tell } = teller
+    const { alkaliLotId, batchId } = book
+    const sample = { way: 'vinegar', sampleMl: 50, acidityGPer100Ml: 5, syringeStepMl: 0.1 } as const
+    const steep = { steepedG: 100, steepWaterL: 1 }
+    const month = 43_200
+    const tried = (found: BodyOf<'alkali-lot-tested'>['found'], months: number) =>
+      tell('alkali-lot-tested', { alkaliLotId, found, gPerCup: 100 }, months * month)
+    tried({ ...sample, ...steep, coldMl: 4.8, boiledMl: 5.41 }, 11)
+    tried({ way: 'strip', stripPH: 12.5, liquorC: 20, ...steep }, 8)
+    tried({ ...sample, ...steep, coldMl: 3.1, boiledMl: 4.6 }, 4)
+    tried({ way: 'trial-cup', lotG: 25, slippedCount: 12, ofCount: 20, boiledMin: 60 }, 3)
+    const pot = { batchId, potLoad: 1 }
+    const boil = plan.kettle.stages.find(({ kind }) => kind === 'alkali-boil')
+    tell('stage-noted', { ...pot, stageId: boil?.id ?? 'alkali-boil', what: 'begun', waterL: 7.6 }, 200)
+    tell('cook-noted', { ...pot, seen: { type: 'alkali-added', alkaliLotId, cups: 2 } }, 199)
+    tell('cook-noted', { ...pot, seen: { type: 'boil' } }, 190)
+    tell('cook-noted', { ...pot, seen: { type: 'rubbed', slippedCount: 19, ofCount: 20 } }, 130)
+    tell('stage-noted', { ...pot, stageId: boil?.id ?? 'alkali-boil', what: 'done' }, 128)
+    for (const [rinse, ago] of [
+      ['cold-rinse-1', 120],
+      ['cold-rinse-2', 110],
+    ] as const) {
+      tell('stage-noted', { ...pot, stageId: rinse, what: 'done', waterL: 7.5 }, ago)
+    }
+    tell('cook-noted', { ...pot, seen: { type: 'rinse-tested', way: 'stood', stripPH: 9.5 } }, 60)
+  })
+}
+
+/** A plot sown in spring that silked, with other corn near by, its next plan, ears in the crib and off-types counted over years. */
+export function fieldInSilk(house: House): Promise<ToldBook> {
+  return tellBook(house, false, (teller) => {
+    ostreyPoint(teller)
+    const { book, tell } = teller
+    const { plotId, plantingId, seedLotId } = book
+    const year = new Date().getFullYear()
+    const corn = { cornName: 'Heron Foot flint', seedLotId }
+    const [neighbourId, earsId] = [1, 2].map(() => createId(CLOCK, RANDOM)) as [string, string]
+    tell('seed-lot-recorded', {
+      ...{ seedLotId, name: 'Heron Foot flint', seasonYear: year - 3, putByOn: `${year - 3}-10-20`, source: 'own' },
+      ...{ parentEarsCount: 60, kernelsCount: 2400, kernelsPerOz: 110, containers: [] },
+    })
+    tell('germination-tested', { seedLotId, testedOn: `${year - 1}-04-02`, sproutedCount: 46, ofCount: 50 })
+    for (const [ago, found] of [
+      [2, 2],
+      [1, 5],
+      [0, 9],
+    ] as const) {
+      const countedOn = `${year - ago}-01-05`
+      tell('off-types-counted', { seedLotId, countedOn, what: 'ears', offTypesCount: found, ofCount: 180 })
+    }
+    tell('plot-recorded', { plotId, name: 'behind the house', lengthM: 9, widthM: 7.2, rowsBearingDeg: 90 })
+    tell('planting-recorded', {
+      ...{ ...corn, plantingId, plotId, plantedOn: `${year - 1}-05-14`, pattern: 'rows', rowsCount: 8 },
+      ...{ rowSpacingM: 0.9, inRowSpacingM: 0.3, kernelsSownCount: 327 },
+    })
+    const stand = { countedOn: `${year - 1}-06-10`, plantsCount: 262, ofKernelsCount: 327 }
+    tell('stand-counted', { plantingId, ...stand })
+    tell('tassel-seen', { plantingId, seenOn: `${year - 1}-07-16`, howMany: 'half' })
+    tell('silk-seen', { plantingId, seenOn: `${year - 1}-07-19`, howMany: 'half' })
+    tell('neighbour-corn-recorded', {
+      ...{ plotId, neighbourId, name: 'over the road', seasonYear: year + 1, distanceM: 120, bearingDeg: 270 },
+      wouldShow: true,
+    })
+    const input: FieldPlanInput = {
+      ...{ foodLb: 20, reserveKernelsCount: 1020, plantsForLineCount: 240, gPerThousand: 258, kernelsPerEar: 280 },
+      ...{ earsPerPlant: 1.2, lossFraction: 0.15, germinationFraction: 0.92, survivalFraction: 0.8, pattern: 'hills' },
+      ...{ rowSpacingM: 1.0668, inRowSpacingM: 1.0668, withBeans: true },
+    }
+    tell('field-planned', fieldPlannedBody({ ...corn, seasonYear: year + 1, input, plan: fieldPlan(input) }, plotId))
+    const ears = { cornType: 'flint', form: 'ears', treatedSeed: false, massKg: 18, asTyped: '18 kg' } as const
+    tell('corn-lot-brought-in', { lotId: earsId, name: 'Heron Foot flint', ...ears })
   })
 }
 
