@@ -42,6 +42,7 @@ const STEPS: ValidRange = { min: 1, max: 10_000_000, unit: 'steps', source: 'pro
 /**
  * Temperatures in a jar over a run.
  *
+ * @param createKernel what runs the steps; the answer is the same to the last bit by either.
  * @throws {ValidRangeError} for fewer than 3 cells either way, faces that do not rise, or a step, history or temperature out
  *   of range.
  * @source peaceman-rachford-1955
