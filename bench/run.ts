@@ -12,6 +12,7 @@ import { journalMillion } from './journal-million.ts'
 import { journalPostgres } from './journal-postgres.ts'
 import { journalSync } from './journal-sync.ts'
 import { kettleChemistry } from './kettle-chemistry.ts'
+import { loggerTenMillion } from './logger-ten-million.ts'
 import { planOfADay } from './plan-of-a-day.ts'
 import type { Measured } from './question.ts'
 import { recallOfJars } from './recall.ts'
@@ -30,6 +31,7 @@ const QUESTIONS = [
   journalSync,
   heatInTheJar,
   heatCrossSection,
+  loggerTenMillion,
 ]
 
 interface Baseline {

@@ -17,6 +17,7 @@ import { fold, seen, stampedText } from './reading.ts'
 
 /** One frame at 60 a second. [ms] */
 const FRAME_MS = 16
+const DRAGS = 60
 /** What ten thousand samples may take in a worker. [ms] */
 const BAND_MS = 1500
 
@@ -110,27 +111,19 @@ describeInBrowser('heat in the jar', () => {
     await openDemoKitchen(page, house.url)
     await page.goto(`${house.url}heat`)
     await heatPage(page)
-    const repaintsMs = (await page.evaluate(`(async () => {
-      const slider = [...document.querySelectorAll('input[type=range]')].find((one) => one.max === '20')
-      const curve = () => document.querySelector('[data-curve="slowest-place"]').getAttribute('d')
-      const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value').set
-      const taken = []
-      for (let k = 0; k < 60; k += 1) {
-        await new Promise(requestAnimationFrame)
-        const before = curve()
-        const from = performance.now()
-        set.call(slider, String(k % 2 === 0 ? 3 : 12))
-        slider.dispatchEvent(new Event('input', { bubbles: true }))
-        await Promise.resolve()
-        document.body.getBoundingClientRect()
-        taken.push(performance.now() - from)
-        if (curve() === before) throw new Error('the curve did not follow')
-      }
-      return taken
-    })()`)) as number[]
-    const medianMs = repaintsMs.toSorted((a, b) => a - b)[30]!
-    console.log(`a slider repaints the curve in ${medianMs.toFixed(1)} ms, median of 60`)
-    expect(medianMs).toBeLessThan(FRAME_MS)
+    // What one move costs the page's own thread, painting and all: other work on this machine does not count.
+    const session = await context.newCDPSession(page)
+    await session.send('Performance.enable', { timeDomain: 'threadTicks' })
+    const spentMs = async () => {
+      const { metrics } = await session.send('Performance.getMetrics')
+      return 1000 * metrics.find(({ name }) => name === 'TaskDuration')!.value
+    }
+    await dragVent(page, 20)
+    const beforeMs = await spentMs()
+    await dragVent(page, DRAGS)
+    const repaintMs = ((await spentMs()) - beforeMs) / DRAGS
+    console.log(`a slider repaints the curve in ${repaintMs.toFixed(1)} ms of its thread, mean of ${DRAGS} moves`)
+    expect(repaintMs).toBeLessThan(FRAME_MS)
 
     const address = (await page.evaluate(
       `performance.getEntriesByType('resource').map(({ name }) => name).find((name) => name.includes('band.worker'))`,
@@ -203,11 +196,28 @@ describeInBrowser('heat in the jar', () => {
     await page.getByRole('link', { name: 'The process log, filled in' }).click()
     await page.getByRole('heading', { level: 1, name: /^Log of load/ }).waitFor()
     const log = await seen(page, '.paper-look')
-    for (const clock of ['09:15', '09:25', '09:31', '10:00', '10:06', '11:08']) expect(log).toContain(clock)
+    for (const clock of ['09:14', '09:25', '09:31', '10:00', '10:06', '11:09']) expect(log).toContain(clock)
     expect(faults).toEqual([])
     await context.close()
   })
 })
+
+/** Moves the vent back and forth, a move a frame; throws where the curve has not followed by the end of its frame. */
+async function dragVent(page: Page, moves: number): Promise<void> {
+  await page.evaluate(`(async () => {
+    const slider = [...document.querySelectorAll('input[type=range]')].find((one) => one.max === '20')
+    const curve = () => document.querySelector('[data-curve="slowest-place"]').getAttribute('d')
+    const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value').set
+    for (let k = 0; k < ${moves}; k += 1) {
+      await new Promise(requestAnimationFrame)
+      const before = curve()
+      set.call(slider, String(k % 2 === 0 ? 3 : 12))
+      slider.dispatchEvent(new Event('input', { bubbles: true }))
+      await Promise.resolve()
+      if (curve() === before) throw new Error('the curve did not follow')
+    }
+  })()`)
+}
 
 async function drop(page: Page, text: string): Promise<void> {
   const transfer = await page.evaluateHandle(

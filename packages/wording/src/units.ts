@@ -98,7 +98,17 @@ function kitchenNumber(value: number): string | null {
 }
 
 export function formatNumber(value: number, maximumFractionDigits = 2): string {
-  return new Intl.NumberFormat('en-US', { maximumFractionDigits }).format(value)
+  return numberFormat({ maximumFractionDigits }).format(value)
+}
+
+const FORMATS = new Map<string, Intl.NumberFormat>()
+
+/** Making one costs a hundred times what using it does. */
+function numberFormat(options: Intl.NumberFormatOptions): Intl.NumberFormat {
+  const key = JSON.stringify(options)
+  const format = FORMATS.get(key) ?? new Intl.NumberFormat('en-US', options)
+  FORMATS.set(key, format)
+  return format
 }
 
 /** The short name a unit has beside a number, empty for counts and clock times: `liquid qt`, `psi`, `%`. */
@@ -147,7 +157,7 @@ function formatBeside(value: number, style: Style): string {
     style.besideDecimals === undefined
       ? { maximumSignificantDigits: 3 }
       : { maximumFractionDigits: style.besideDecimals }
-  return `${new Intl.NumberFormat('en-US', { ...options, signDisplay: 'negative' }).format(value)} ${STYLES[style.beside as Unit].name}`
+  return `${numberFormat({ ...options, signDisplay: 'negative' }).format(value)} ${STYLES[style.beside as Unit].name}`
 }
 
 function clockWithDay(clockMin: number): string {

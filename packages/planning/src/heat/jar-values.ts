@@ -77,5 +77,7 @@ export function studyValues(run: MadeUpRun, study: JarStudy): JarStudyValues {
 }
 
 function computed(reckoning: Omit<Reckoning, 'basis'>, run: MadeUpRun, sourceKeys: readonly string[]): Reckoned {
-  return reckon({ ...reckoning, basis: 'computed', sourceKeys, inputs: { ...run } })
+  const { gaugeKPa, gaugeReadsHighKPa, ...rest } = run
+  const inputs = { ...rest, gaugeKPaGauge: gaugeKPa, readsHighKPaGauge: gaugeReadsHighKPa }
+  return reckon({ ...reckoning, basis: 'computed', sourceKeys, inputs })
 }

@@ -2,21 +2,22 @@
 import { cannerOwnTimes } from '@crib/planning'
 import type { MadeUpRun } from '@crib/science'
 import { formatReckoned } from '@crib/wording'
+import { memo } from 'react'
 import { useBook } from '../../book/book.tsx'
 import { SideAction } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 
-export function CannerTimes({
-  run,
+export const CannerTimes = memo(function CannerTimes({
+  jar,
   onChange,
 }: {
-  readonly run: MadeUpRun
+  readonly jar: MadeUpRun['jar']
   readonly onChange: (change: Partial<MadeUpRun>) => void
 }) {
   const { facts } = useBook()
   const { say } = useWords()
   return Object.values(facts.canners).map(({ cannerId, name }) => {
-    const { comeUp, coolDown } = cannerOwnTimes(facts, cannerId, run.jar)
+    const { comeUp, coolDown } = cannerOwnTimes(facts, cannerId, jar)
     return (
       <div key={cannerId}>
         <p>
@@ -33,4 +34,4 @@ export function CannerTimes({
       </div>
     )
   })
-}
+})

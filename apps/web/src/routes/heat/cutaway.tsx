@@ -169,11 +169,14 @@ function Told({ y, name, text }: { readonly y: number; readonly name: string; re
 
 /** Kernels lie in rows, every other one shifted, as loosely as they are drawn. */
 function kernels(inner: number, top: number, foot: number) {
-  const rows = Math.floor((foot - top - 14) / 25)
+  const [columnPx, rowPx, shiftPx] = [36, 25, 14]
+  const rows = Math.floor((foot - top - 14) / rowPx)
+  const columns = Math.floor((2 * inner - 20 - shiftPx) / columnPx)
+  const left = MIDDLE - ((columns - 1) * columnPx + shiftPx) / 2
   return Array.from({ length: rows }, (_, row) =>
-    Array.from({ length: Math.floor((2 * inner - 24) / 32) }, (_unused, k) => ({
-      cx: MIDDLE - inner + 22 + 32 * k + (row % 2 === 0 ? 0 : 12),
-      cy: foot - 14 - 25 * row,
+    Array.from({ length: columns }, (_unused, k) => ({
+      cx: left + columnPx * k + (row % 2 === 0 ? 0 : shiftPx),
+      cy: foot - 14 - rowPx * row,
     })),
   ).flat()
 }
@@ -189,7 +192,7 @@ function JarOutline({ halfWidth, top }: { readonly halfWidth: number; readonly t
 }
 
 /** The scale of colours with its numbers; `hotC` and `coldC` are what is in the jar now. */
-export function ColourScale() {
+export const ColourScale = memo(function ColourScale() {
   const { say } = useWords()
   const numbered = STEPS_C.filter((level) => level % 20 === 0)
   return (
@@ -210,4 +213,4 @@ export function ColourScale() {
       </ol>
     </figure>
   )
-}
+})

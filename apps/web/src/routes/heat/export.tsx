@@ -2,22 +2,22 @@
 import { pictureCsv } from '@crib/planning'
 import type { JarPicture, MadeUpRun } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
-import { useState } from 'react'
+import { memo, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { ButtonRow, FieldError, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { handOver, pngOf, sheetOfDrawings } from './take-drawings.ts'
-import type { BandWork } from './use-band.ts'
+import type { BandNow } from './use-band.ts'
 
-export function Export({
+export const Export = memo(function Export({
   run,
   picture,
-  work,
+  now,
   isMadeUp,
 }: {
   readonly run: MadeUpRun
   readonly picture: JarPicture
-  readonly work: BandWork
+  readonly now: BandNow | null
   readonly isMadeUp: boolean
 }) {
   const { say } = useWords()
@@ -47,7 +47,7 @@ export function Export({
       setFailure(say('heat:take-failed', { why: error instanceof Error ? error.message : String(error) }))
     }
   }
-  const band = work.now?.of === run ? work.now.band : undefined
+  const band = now?.of === run ? now.band : undefined
   return (
     <>
       <ButtonRow>
@@ -91,4 +91,4 @@ export function Export({
         )}
     </>
   )
-}
+})

@@ -1,31 +1,30 @@
 /** The few numbers of the picture, each with its band; a total only where the jar is made up. */
 import { studyValues } from '@crib/planning'
-import type { MadeUpRun } from '@crib/science'
+import { memo } from 'react'
 import { BigNumber, NumberRow } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
-import type { BandWork } from './use-band.ts'
+import type { BandNow } from './use-band.ts'
 
-export function Figures({
-  run,
-  work,
+export const Figures = memo(function Figures({
+  isStale,
+  now,
   isMadeUp,
 }: {
-  readonly run: MadeUpRun
-  readonly work: BandWork
+  /** The figures are of the jar before the last move. */
+  readonly isStale: boolean
+  readonly now: BandNow | null
   readonly isMadeUp: boolean
 }) {
   const { say } = useWords()
-  const { now } = work
   if (!now) return <p role="status">{say('heat:band-first')}</p>
   const { endOfHoldC, lethalityMin, coolingShareFraction } = studyValues(now.of, now.study)
-  const isStale = now.of !== run
   return (
     <div
       className={isStale ? 'heat-stale' : undefined}
       data-band={isStale ? 'moving' : now.isWhole ? 'whole' : 'rough'}
     >
       <p className="field-hint" role="status">
-        {isStale ? say('heat:band-of-last') : say('heat:band-of', { count: now.study.endOfHoldC.samplesCount })}
+        {isStale ? say('heat:band-of-last') : say('heat:band-of', { samples: now.study.endOfHoldC.samplesCount })}
       </p>
       <NumberRow>
         <BigNumber label={say('heat:number-end-of-hold')} reckoned={endOfHoldC} size="small" />
@@ -42,4 +41,4 @@ export function Figures({
       {!isMadeUp && <p>{say('heat:no-total')}</p>}
     </div>
   )
-}
+})

@@ -4,7 +4,7 @@
  */
 import { madeUpLikeRun, madeUpRun } from '@crib/planning'
 import type { MadeUpRun } from '@crib/science'
-import { useMemo } from 'react'
+import { useCallback, useDeferredValue, useMemo, useRef } from 'react'
 import { useBook } from '../../book/book.tsx'
 import { useHalfTyped } from '../../half-typed.ts'
 import {
@@ -67,7 +67,13 @@ function HeatSheet({
   const picture = usePicture(run)
   const work = useBand(run)
   const isMadeUp = load === null
-  if (!picture) {
+  // The curve follows the finger; what is read afterwards follows when the finger rests.
+  const calm = useDeferredValue(run)
+  const calmPicture = useDeferredValue(picture)
+  const latest = useRef(run)
+  latest.current = run
+  const change = useCallback((more: Partial<MadeUpRun>) => setRun({ ...latest.current, ...more }), [setRun])
+  if (!picture || !calmPicture) {
     return (
       <Sheet title={say('heat:title')} drawing="jar">
         <Passage>
@@ -79,7 +85,6 @@ function HeatSheet({
       </Sheet>
     )
   }
-  const change = (more: Partial<MadeUpRun>) => setRun({ ...run, ...more })
   return (
     <Sheet
       title={say('heat:title')}
@@ -88,12 +93,13 @@ function HeatSheet({
     >
       <Passage id="picture">
         <Caution>{say('heat:does-not-change-directions')}</Caution>
-        <Picture {...{ run, picture, work, isMadeUp }} />
-        <FirstSliders run={run} onChange={change} />
-        <Figures {...{ run, work, isMadeUp }} />
+        <Picture {...{ run, picture, work, isMadeUp }} calm={{ run: calm, picture: calmPicture }}>
+          <FirstSliders run={run} onChange={change} />
+        </Picture>
+        <Figures isStale={work.now?.of !== run} now={work.now} isMadeUp={isMadeUp} />
         <Fold title={say('heat:more-sliders')}>
           <MoreSliders run={run} onChange={change} />
-          <CannerTimes run={run} onChange={change} />
+          <CannerTimes jar={run.jar} onChange={change} />
         </Fold>
         <ButtonRow>
           <SideAction onClick={forget}>{say(load ? 'heat:set-back-run' : 'heat:set-back')}</SideAction>
@@ -102,11 +108,11 @@ function HeatSheet({
       </Passage>
       <Passage title={say('heat:why-title')}>
         <p>{say('heat:why-lead')}</p>
-        <WhyCards run={run} onChange={change} />
+        <WhyCards run={calm} onChange={change} />
       </Passage>
       {isMadeUp && (
         <Passage title={say('heat:matters-title')}>
-          <Tornado run={run} work={work} />
+          <Tornado isStale={work.now?.of !== calm} now={work.now} />
         </Passage>
       )}
       <Passage title={say('heat:replay-title')}>
@@ -115,7 +121,7 @@ function HeatSheet({
       </Passage>
       <RunsOfTheBook except={load?.runId} />
       <Passage title={say('heat:take-title')}>
-        <Export {...{ run, picture, work, isMadeUp }} />
+        <Export run={calm} picture={calmPicture} now={work.now} isMadeUp={isMadeUp} />
       </Passage>
       <Passage title={say('heat:limits-title')}>
         <p>{say(run.pack === 'packed solid' ? 'heat:packed-solid' : 'heat:free-brine')}</p>

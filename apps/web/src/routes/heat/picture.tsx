@@ -2,7 +2,7 @@
 import { jarAt } from '@crib/planning'
 import type { JarMoments, JarPicture, MadeUpRun, Reckoned } from '@crib/science'
 import { formatReckoned } from '@crib/wording'
-import { useMemo, useRef, useState } from 'react'
+import { memo, type ReactNode, useMemo, useRef, useState } from 'react'
 import { ButtonRow, Figure, Ledger, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { CurveKey, Curves, lastMinuteOf } from './curves-figure.tsx'
@@ -18,11 +18,17 @@ export function Picture({
   picture,
   work,
   isMadeUp,
+  calm,
+  children,
 }: {
   readonly run: MadeUpRun
   readonly picture: JarPicture
   readonly work: BandWork
   readonly isMadeUp: boolean
+  /** The jar the table is of, a moment behind a moving finger. */
+  readonly calm: { readonly run: MadeUpRun; readonly picture: JarPicture }
+  /** What moves the picture: near enough to see both on a phone. */
+  readonly children: ReactNode
 }) {
   const { say } = useWords()
   const box = useRef<HTMLDivElement>(null)
@@ -37,7 +43,7 @@ export function Picture({
   const band = useMemo(() => (now ? { curve: now.band, isOfThisJar: now.of === run } : null), [now, run])
   const shown = (id: string) => values.find((value) => value.id === id)
   return (
-    <Figure title={say('heat:picture-title')} table={<MomentsTable {...{ run, picture, lastMin }} />}>
+    <Figure title={say('heat:picture-title')} table={<MomentsTable run={calm.run} picture={calm.picture} />}>
       <div className="heat-picture">
         <div className="heat-cut">
           {isSolid ? (
@@ -80,6 +86,7 @@ export function Picture({
         step={1}
         onValue={setLooked}
       />
+      {children}
       <dl className="facts heat-now">
         {values.map((value) => (
           <Now key={value.id} value={value} isSolid={isSolid} />
@@ -145,17 +152,16 @@ function Working({ work }: { readonly work: BandWork }) {
 const MOMENTS = ['steamMin', 'ventClosedMin', 'atPressureMin', 'heatOffMin', 'zeroMin'] as const
 
 /** The numbered moments, and what the curves read every ten minutes. */
-function MomentsTable({
+const MomentsTable = memo(function MomentsTable({
   run,
   picture,
-  lastMin,
 }: {
   readonly run: MadeUpRun
   readonly picture: JarPicture
-  readonly lastMin: number
 }) {
   const { say } = useWords()
   const { moments } = picture
+  const lastMin = lastMinuteOf(moments)
   const minutes = Array.from({ length: Math.floor(lastMin / READ_EVERY_MIN) + 1 }, (_, i) => i * READ_EVERY_MIN)
   const cells = (atMin: number) => jarAt(run, picture, atMin).map((value) => ({ number: formatReckoned(value) }))
   const [first] = [jarAt(run, picture, 0)]
@@ -190,7 +196,7 @@ function MomentsTable({
     })),
   ].toSorted((a, b) => a.atMin - b.atMin)
   return <Ledger head={head} rows={rows.map(({ key, atMin, text }) => ({ key, cells: [text, ...cells(atMin)] }))} />
-}
+})
 
 type Phase = 'heat-up' | 'vent' | 'come-up' | 'hold' | 'cool-down' | 'wait'
 

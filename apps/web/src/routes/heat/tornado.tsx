@@ -1,14 +1,19 @@
 /** What matters: how far each uncertain input alone moves the made-up jar, the widest first. */
 import { studyValues } from '@crib/planning'
-import type { MadeUpRun } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
+import { memo } from 'react'
 import { Figure, Ledger } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
-import type { BandWork } from './use-band.ts'
+import type { BandNow } from './use-band.ts'
 
-export function Tornado({ run, work }: { readonly run: MadeUpRun; readonly work: BandWork }) {
+export const Tornado = memo(function Tornado({
+  isStale,
+  now,
+}: {
+  readonly isStale: boolean
+  readonly now: BandNow | null
+}) {
   const { say } = useWords()
-  const { now } = work
   if (!now) return <p role="status">{say('heat:band-first')}</p>
   const { swings } = studyValues(now.of, now.study)
   const ends = swings.flatMap(({ reckoned: { low = 0, high = 0 } }) => [low, high])
@@ -35,7 +40,7 @@ export function Tornado({ run, work }: { readonly run: MadeUpRun; readonly work:
         />
       }
     >
-      <ol className={now.of === run ? 'tornado' : 'tornado heat-stale'}>
+      <ol className={isStale ? 'tornado heat-stale' : 'tornado'}>
         {rows.map(({ input, name, value, low, high }) => (
           <li key={input}>
             <span className="tornado-name">{name}</span>
@@ -50,4 +55,4 @@ export function Tornado({ run, work }: { readonly run: MadeUpRun; readonly work:
       <p className="field-hint">{say('heat:matters-note')}</p>
     </Figure>
   )
-}
+})

@@ -1,7 +1,7 @@
 /** Why: each card sets the picture by a tap, says what comes of it, and ends with what is published. */
 import { type WhyCard, whyCards } from '@crib/planning'
 import type { MadeUpRun } from '@crib/science'
-import { useMemo } from 'react'
+import { memo, useMemo } from 'react'
 import { Fold, Reasons, SourceLine } from '../../parts-of-the-sheet/index.ts'
 import { Say, useWords } from '../../words.tsx'
 
@@ -10,7 +10,7 @@ interface WhyProps {
   readonly onChange: (change: Partial<MadeUpRun>) => void
 }
 
-export function WhyCards({ run, onChange }: WhyProps) {
+export const WhyCards = memo(function WhyCards({ run, onChange }: WhyProps) {
   const cards = useMemo(() => whyCards(run), [run])
   const { sentence } = useWords()
   return cards.map((card) => (
@@ -18,7 +18,7 @@ export function WhyCards({ run, onChange }: WhyProps) {
       <Card {...{ card, run, onChange }} />
     </Fold>
   ))
-}
+})
 
 function Card({ card, run, onChange }: WhyProps & { readonly card: WhyCard }) {
   const { say } = useWords()
