@@ -25,7 +25,7 @@ export function LotSheet({ lotId }: { readonly lotId: string }) {
       </Passage>
       {lot.remainingCount > 0 ? (
         <Passage title={say('pantry:take')}>
-          <TakeForm lot={lot} />
+          <TakeForm lot={lot} isNext />
         </Passage>
       ) : (
         <Passage>

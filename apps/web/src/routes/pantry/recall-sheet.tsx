@@ -187,7 +187,7 @@ function Reached({ choice }: { readonly choice: RecallChoice }) {
 }
 
 /** One row for each lot, with every place a jar of it may be. */
-export function WhereTheyAre({ found: { lots } }: { readonly found: Pick<Recall, 'lots'> }) {
+function WhereTheyAre({ found: { lots } }: { readonly found: Pick<Recall, 'lots'> }) {
   const { say } = useWords()
   return (
     <Ledger

@@ -1,4 +1,4 @@
-/** TakeForm: a jar or pack opened (good, or why not), given, thrown out, or all that is left moved elsewhere. Props: lot. */
+/** TakeForm: a jar or pack opened (good, or why not), given, thrown out, or all that is left moved elsewhere. Props: lot, isNext? (the one thing to do on its page). */
 import { suspectJarSteps } from '@crib/guidance'
 import type { BodyOf, FoodLotFact } from '@crib/journal'
 import { useState } from 'react'
@@ -8,6 +8,7 @@ import {
   Caution,
   ChoiceTags,
   CountField,
+  NextAction,
   Reasons,
   SideAction,
   TextField,
@@ -23,7 +24,7 @@ type Found = BodyOf<'food-opened'>['found']
 const WRONG_IN_JAR = ['unsealed', 'leaking', 'bulged', 'spurted', 'cloudy', 'off-smell', 'mould'] as const
 const WRONG_IN_PACK = ['off-smell', 'mould', 'insects', 'stale', 'freezer-burnt'] as const
 
-export function TakeForm({ lot }: { readonly lot: FoodLotFact }) {
+export function TakeForm({ lot, isNext = false }: { readonly lot: FoodLotFact; readonly isNext?: boolean }) {
   const { say } = useWords()
   const record = useRecord()
   const { lotId, loadCode } = lot
@@ -34,6 +35,7 @@ export function TakeForm({ lot }: { readonly lot: FoodLotFact }) {
   const [place, setPlace, forgetPlace] = useHalfTyped(`take:${lotId}:place`, '')
   const [note, setNote, forgetNote] = useHalfTyped(`take:${lotId}:note`, '')
   const isBadJar = lot.form === 'jar' && how === 'opened' && found !== 'good'
+  const Keep = isNext ? NextAction : SideAction
   const taken = () => {
     setCount(1)
     for (const forget of [forgetWhom, forgetPlace, forgetNote]) forget()
@@ -96,9 +98,9 @@ export function TakeForm({ lot }: { readonly lot: FoodLotFact }) {
       {how === 'moved' && (
         <TextField label={say('pantry:moved-to')} hint={say('pantry:moved-to-hint')} value={place} onValue={setPlace} />
       )}
-      <SideAction onClick={keep} disabled={how === 'moved' && place.trim() === ''}>
+      <Keep onClick={keep} disabled={how === 'moved' && place.trim() === ''}>
         {say('shell:write-down')}
-      </SideAction>
+      </Keep>
       <Asked record={record} onKept={taken} />
     </>
   )
