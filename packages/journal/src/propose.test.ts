@@ -107,6 +107,21 @@ test('[J52] dressed seed corn is never food: not eaten, not planned, not put up;
   expect(refused('lot-used', { lotId, massKg: 1, how: 'given' })).toEqual([])
 })
 
+test('[J52] an ash that is never for food is kept in the book and never put into a pot', () => {
+  const ash = (name: string, more: object) => {
+    const alkaliLotId = newId()
+    tell('alkali-lot-recorded', { alkaliLotId, name, alkali: 'ash', ...more })
+    return alkaliLotId
+  }
+  const batchId = newId()
+  tell('batch-planned', { batchId, title: 'a pot', inputs: {}, edition: 'x', codeVersion: 'x', shown: {} })
+  const put = (alkaliLotId: string) =>
+    refused('cook-noted', { batchId, potLoad: 1, seen: { type: 'alkali-added', alkaliLotId, cups: 1 } })
+  expect(put(ash('M-3', { onlyCleanWood: false }))).toEqual([{ code: 'alkali-never-into-food', name: 'M-3' }])
+  expect(put(ash('M-4', { onlyCleanWood: true }))).toEqual([])
+  expect(put(ash('M-5', {}))).toEqual([])
+})
+
 test('[J51] asks about things the book does not have', () => {
   const id = newId()
   expect(refused('lot-used', { lotId: id, count: 1, how: 'eaten' })).toEqual([{ code: 'no-such-lot', id }])

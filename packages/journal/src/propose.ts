@@ -60,7 +60,7 @@ const ASK: Asker = {
   'stage-noted': ({ batches }, { batchId }) => known(batches, batchId, 'no-such-batch'),
   'cook-noted': ({ batches, alkaliLots }, { batchId, seen }) => [
     ...known(batches, batchId, 'no-such-batch'),
-    ...(seen.type === 'alkali-added' ? known(alkaliLots, seen.alkaliLotId, 'no-such-alkali-lot') : []),
+    ...(seen.type === 'alkali-added' ? fitAlkali(alkaliLots, seen.alkaliLotId) : []),
   ],
   'run-begun': ({ canners }, { cannerId, cannerName, gauge }) => {
     const canner = own(canners, cannerId)
@@ -221,4 +221,11 @@ function timeRefusals({ happenedAt, now }: ProposalMoment): readonly Refusal[] {
   if (happenedAt === undefined || now === undefined) return []
   if (Date.parse(happenedAt) <= Date.parse(now) + AHEAD_TOLERANCE_MS) return []
   return [refusal('happened-after-written', { value: happenedAt, max: now })]
+}
+
+/** Ash that did not come from clean wood alone is kept in the book and never put into a pot. */
+function fitAlkali(alkaliLots: Facts['alkaliLots'], id: string): readonly Refusal[] {
+  const lot = own(alkaliLots, id)
+  if (!lot) return [refusal('no-such-alkali-lot', { id })]
+  return lot.onlyCleanWood === false ? [refusal('alkali-never-into-food', { name: lot.name })] : []
 }

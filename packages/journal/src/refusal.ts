@@ -10,6 +10,8 @@ export const REFUSAL_CODES = [
   'unknown-field',
   'unknown-kind',
   'aluminium-pot',
+  'boiled-below-cold',
+  'alkali-never-into-food',
   'reason-needed',
   'amount-needed',
   'treated-seed-never-food',

@@ -36,3 +36,15 @@ test.each([
   expect(checked.ok).toBe(false)
   if (!checked.ok) expect(checked.refusals.map(({ params }) => params?.field)).toEqual([field])
 })
+
+test('[J12] a boiled reading below the cold one is refused with both values', () => {
+  const found = { ...VINEGAR, coldMl: 4.8, boiledMl: 4.7 }
+  const checked = checkBody('alkali-lot-tested', { alkaliLotId: testKitchen().newId(), found })
+  expect(checked).toEqual({
+    ok: false,
+    refusals: [{ code: 'boiled-below-cold', params: { field: 'found.boiledMl', value: 4.7, min: 4.8, unit: 'mL' } }],
+  })
+  expect(
+    checkBody('alkali-lot-tested', { alkaliLotId: testKitchen().newId(), found: { ...found, boiledMl: 4.8 } }).ok,
+  ).toBe(true)
+})

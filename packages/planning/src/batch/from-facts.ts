@@ -198,6 +198,7 @@ function chosenAlkaliLot(facts: Facts, wish: BatchWish): HullingLot | undefined 
   const lots = Object.values(facts.alkaliLots).filter(isHullingLot)
   if (wish.alkaliLotId) return lots.find(({ alkaliLotId }) => alkaliLotId === wish.alkaliLotId)
   return lots
+    .filter(({ onlyCleanWood }) => onlyCleanWood !== false)
     .filter(({ judged, alkali }) => judged === 'works' && (!wish.alkali || alkali === wish.alkali))
     .sort((a, b) => (a.at.instant < b.at.instant ? 1 : -1))[0]
 }
