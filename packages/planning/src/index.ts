@@ -43,6 +43,7 @@ export {
   type RubSeen,
   type WalkStep,
 } from './batch/kettle-walk.ts'
+export { type NoSlipCause, type NoSlipCauseId, type NoSlipKnown, noSlipCauses } from './batch/no-slip-causes.ts'
 export { ownShellingRate } from './batch/own-records.ts'
 export {
   type BatchOutcome,
@@ -280,6 +281,7 @@ export {
   doseOf,
   eqPerKgForHydroxide,
 } from './kettle-chemistry/dose-across.ts'
+export { type Addition, type DoseLeft, type DoseLeftInput, doseLeft } from './kettle-chemistry/dose-left.ts'
 export { type DosePot, type DoseWish, dosePot } from './kettle-chemistry/dose-pot.ts'
 export { type LotStrength, type LotTest, lotStrength } from './kettle-chemistry/lot-strength.ts'
 export {

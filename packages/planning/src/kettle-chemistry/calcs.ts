@@ -4,6 +4,7 @@ import { alkaliDoseCalc } from './alkali-dose.calc.ts'
 import { ashStrengthCalc } from './ash-strength.calc.ts'
 import { cookAltitudeCalc } from './cook-altitude.calc.ts'
 import { disposalCalc } from './disposal.calc.ts'
+import { doseLeftCalc } from './dose-left.calc.ts'
 import { hydrationCalc } from './hydration.calc.ts'
 import { rinsePlanCalc } from './rinse-plan.calc.ts'
 import { titrationCalc } from './titration.calc.ts'
@@ -14,6 +15,7 @@ export const KETTLE_CHEMISTRY_CALCS: readonly Calc[] = [
   titrationCalc,
   ashStrengthCalc,
   alkaliDoseCalc,
+  doseLeftCalc,
   weakLotCalc,
   waterChemistryCalc,
   rinsePlanCalc,

@@ -12,7 +12,7 @@ import { lnMinuteOfShare, requirePot, SLIP_PRIOR, type SlipPot, slippedFraction 
 export type SlipPlaces = readonly { readonly place: number; readonly kernels: number; readonly weight: number }[]
 
 /** Points a pot's place is felt at, over so many deviations to either side. */
-const PLACES = 161
+const PLACES = 121
 const REACH = 5
 
 /**
@@ -50,7 +50,7 @@ export function slipPlaces({ design, fits }: SlipBelief, pot: SlipPot): SlipPlac
       if (ln > top) top = ln
     }
   }
-  const heavy = found.filter(({ ln }) => ln > top - 20)
+  const heavy = found.filter(({ ln }) => ln > top - 14)
   const whole = heavy.reduce((sum, { ln }) => sum + Math.exp(ln - top), 0)
   return heavy.map(({ place, kernels, ln }) => ({ place, kernels, weight: Math.exp(ln - top) / whole }))
 }
