@@ -13,8 +13,16 @@ export interface PlannedBook {
   readonly batchId: string
 }
 
-/** Nine pounds of Lantern flint for the freezer, three pot-loads; ash from `ash`, with the record of M-1. */
-export async function tellPlannedBatch(house: House, atMs: number, ash: 'M-1' | 'M-0' = 'M-1'): Promise<PlannedBook> {
+/**
+ * Nine pounds of Lantern flint for the freezer, three pot-loads; ash from `ash`, with the record of M-1. `titrated`: M-1 was
+ * titrated when it was new (0.90 eq/kg), and a cup of it weighed.
+ */
+export async function tellPlannedBatch(
+  house: House,
+  atMs: number,
+  ash: 'M-1' | 'M-0' = 'M-1',
+  titrated = false,
+): Promise<PlannedBook> {
   const clock = { now: () => atMs }
   const newId = () => createId(clock, RANDOM)
   const [kitchenId, batchId, lotId, alkaliLotId, oldAshId] = [newId(), newId(), newId(), newId(), newId()]
@@ -33,6 +41,11 @@ export async function tellPlannedBatch(house: House, atMs: number, ash: 'M-1' | 
   const clean = { burntClean: true, cold: true, sifted: true, onlyCleanWood: true }
   tell('alkali-lot-recorded', { alkaliLotId, name: 'M-1', alkali: 'ash', ...clean, lidded: true })
   tell('alkali-lot-judged', { alkaliLotId, judged: 'works', cupsPerLiquidQt: 1, slipMin: 55 })
+  if (titrated) {
+    const sample = { way: 'vinegar', sampleMl: 50, coldMl: 4.8, boiledMl: 5.41, acidityGPer100Ml: 5 } as const
+    const found = { ...sample, syringeStepMl: 0.1, steepedG: 100, steepWaterL: 1 }
+    tell('alkali-lot-tested', { alkaliLotId, found, gPerCup: 100 })
+  }
   const gatheredOn = new Date(atMs - 425 * 86_400_000).toISOString().slice(0, 10) // fourteen months in an open pail
   tell('alkali-lot-recorded', {
     ...{ alkaliLotId: oldAshId, name: 'M-0', alkali: 'ash', ...clean, lidded: false, gatheredOn },

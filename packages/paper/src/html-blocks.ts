@@ -29,7 +29,7 @@ export function blockHtml(block: Block): string {
     case 'line':
       return `<p class="paper-${block.strength ?? 'plain'}">${escapeHtml(block.text)}</p>`
     case 'notice':
-      return `<aside class="paper-notice">${block.title === undefined ? '' : `<h3>${escapeHtml(block.title)}</h3>`}${paragraphs(block.lines)}</aside>`
+      return `<aside class="paper-notice">${block.title === undefined ? '' : `<h2>${escapeHtml(block.title)}</h2>`}${paragraphs(block.lines)}</aside>`
     case 'big-number':
       return bigNumberHtml(block)
     case 'facts':

@@ -29,7 +29,7 @@ export const PRINT_CSS = `
 .paper-small, .paper dt { font-size: .9em; color: #333 }
 .paper-strong, .paper-value, .paper-line { font-weight: 700 }
 .paper-notice { border: 2px solid #000; padding: .6em .8em; margin: .8em 0 }
-.paper .paper-notice h3 { margin: 0 }
+.paper .paper-notice h2 { margin: 0; font-size: 1.1em }
 .paper-digits { font: 700 clamp(7rem, 34vw, 15rem)/.9 'Bitter', serif }
 .paper-unit { font: 700 2.4em/1 'Bitter', serif }
 .paper-facts { display: grid; grid-template-columns: repeat(auto-fit, minmax(11rem, 1fr)); gap: .6em 1.4em; margin: .6em 0 }

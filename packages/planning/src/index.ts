@@ -306,7 +306,13 @@ export { type Wash, type WashInput, washPlan } from './kettle-chemistry/rinse-wa
 export { type TestedStrength, testedStrength, testedStrengths } from './kettle-chemistry/tested-lot.ts'
 export { readStandTest, type WashSoFar, washSoFar } from './kettle-chemistry/wash-so-far.ts'
 export { type WeakLotAdvice, type WeakLotInput, weakLotAdvice } from './kettle-chemistry/weak-lot.ts'
-export { enoughSlipped, type WeakPot, type WeakPotAdvice, weakPotAdvice } from './kettle-chemistry/weak-pot.ts'
+export {
+  enoughSlipped,
+  type WeakPot,
+  type WeakPotAdvice,
+  weakPotAdvice,
+  whyNoSlip,
+} from './kettle-chemistry/weak-pot.ts'
 export { type FiveWaysSetup, fiveWays, type ToldLine } from './pantry/five-ways.ts'
 export { dayAfter, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
 export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'

@@ -52,12 +52,15 @@ export function AlkaliLotForm({ lot }: { readonly lot?: AlkaliLotFact }) {
   const isAsh = alkali === 'ash'
   const asked = neverGoesIn(alkali)
   const stopped = stoppedBy(alkali, typed.never)
+  const isStopped = stopped.length > 0
 
   const keep = async () => {
     if (name.trim() === '') return setMissing(true)
     const kept = await record.keep('alkali-lot-recorded', {
       ...{ alkaliLotId: lot?.alkaliLotId ?? newId(), name: name.trim(), alkali },
       ...(isAsh && typed.ready),
+      // Kept in the book as what it is, so that no pot is offered it.
+      ...(isAsh && isStopped && { onlyCleanWood: false }),
       ...written(typed, isAsh ? ['woods', 'stove', 'alsoBurnt', 'container'] : ['grade', 'container']),
       ...(gatheredOn && { gatheredOn }),
       ...(lot?.note !== undefined && { note: lot.note }),
@@ -76,9 +79,9 @@ export function AlkaliLotForm({ lot }: { readonly lot?: AlkaliLotFact }) {
   )
   return (
     <Form
-      action={say(lot ? 'kettle:lot-put-right' : 'shell:alkali-keep')}
+      action={say(isStopped ? 'kettle:never-keep' : lot ? 'kettle:lot-put-right' : 'shell:alkali-keep')}
       onSubmit={keep}
-      disabled={stopped.length > 0}
+      disabled={isStopped && !isAsh}
     >
       {!lot && (
         <ChoiceTags
@@ -114,7 +117,7 @@ export function AlkaliLotForm({ lot }: { readonly lot?: AlkaliLotFact }) {
           </div>
         </fieldset>
       )}
-      {stopped.length > 0 && <Refusal title={say('kettle:never-title')} why={stopped} />}
+      {isStopped && <Refusal title={say('kettle:never-title')} why={stopped} />}
       {isAsh ? (
         <>
           <TextField label={say('shell:alkali-woods')} value={typed.woods} onValue={(woods) => change({ woods })} />

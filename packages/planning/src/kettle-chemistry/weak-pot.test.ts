@@ -5,7 +5,7 @@ import { createWords } from '@crib/wording'
 import { expect, test } from 'vitest'
 import type { PotWalk } from '../batch/kettle-walk.ts'
 import type { BatchPlan } from '../batch/plan.ts'
-import { enoughSlipped, type WeakPot, weakPotAdvice } from './weak-pot.ts'
+import { enoughSlipped, type WeakPot, weakPotAdvice, whyNoSlip } from './weak-pot.ts'
 
 const titrated = (coldMl: number, boiledMl: number) => ({
   found: {
@@ -60,4 +60,15 @@ test('grinding forgives: 12 of 20 are enough to grind, and too few to keep whole
   expect(enoughSlipped({ slippedCount: 12, ofCount: 20 }, 'ground').isEnough).toBe(true)
   expect(enoughSlipped({ slippedCount: 12, ofCount: 20 }, 'whole').isEnough).toBe(false)
   expect(enoughSlipped({ slippedCount: 18, ofCount: 20 }, 'whole').isEnough).toBe(true)
+})
+
+test('the causes the book shows of this pot stand first: an ash open for months, and little water', () => {
+  const open = { ...lot('M-0', [titrated(0.9, 1.7)]), lidded: false, gatheredOn: '2025-09-03' } as AlkaliLotFact
+  const shown = whyNoSlip(pot(open, lot('M-1', [])), 90)
+    .filter(({ isShownByBook }) => isShownByBook)
+    .map(({ id }) => id)
+  expect(shown).toEqual(['weak-lot', 'mostly-carbonate'])
+  const thirsty = pot(lot('M-0', []), lot('M-1', []))
+  const steps = [{ ...thirsty.walk.steps[0]!, waterL: 1.9 }]
+  expect(whyNoSlip({ ...thirsty, walk: { ...thirsty.walk, steps } }, 90)[0]!.id).toBe('too-little-liquid')
 })

@@ -3,9 +3,10 @@
  * else in the same order without. Then whether enough has slipped for what the corn is for.
  */
 import type { AlkaliLotFact, Facts } from '@crib/journal'
-import type { Reckoned, Sentence } from '@crib/science'
+import { convert, type Reckoned, type Sentence } from '@crib/science'
 import { type WeakAshInput, weakAshAdvice } from '../batch/ash-advice.ts'
 import { type PotWalk, potCornLiquidQt } from '../batch/kettle-walk.ts'
+import { type NoSlipCause, noSlipCauses } from '../batch/no-slip-causes.ts'
 import type { BatchPlan } from '../batch/plan.ts'
 import { stoodOpenMonths } from '../batch/rub.ts'
 import { WANTED_FRACTION } from '../batch/slip-forecast.ts'
@@ -56,7 +57,7 @@ export function weakPotAdvice({ facts, plan, walk, lot, nowMs, today, isSoftenin
   }
   const tested = testedStrength(lot)
   const gPerCup = cupOf(lot)
-  const waterL = walk.steps.find(({ stage }) => stage.kind === 'alkali-boil')?.waterL
+  const waterL = boilWaterL(walk)
   if (!tested || gPerCup === undefined || waterL === undefined) {
     const lacks = [
       ...(tested ? [] : (['titration'] as const)),
@@ -88,6 +89,32 @@ function recordOf(facts: Facts, name: string | undefined) {
   const cupsPerLiquidQt = lot?.judgements.findLast((each) => each.cupsPerLiquidQt !== undefined)?.cupsPerLiquidQt
   if (!tested || gPerCup === undefined || cupsPerLiquidQt === undefined) return {}
   return { record: { eqPerKg: tested.strength.eqPerKg.value, gPerCup, cupsPerLiquidQt } }
+}
+
+/** Causes to look at in this pot, with what the book already shows of it first. */
+export function whyNoSlip(
+  { facts: { kitchen }, plan, walk, lot, nowMs, today }: Omit<WeakPot, 'isSoftening'>,
+  rangeLowMin: number,
+): readonly NoSlipCause[] {
+  const { boilAtMs } = walk.seen
+  const openMonths = stoodOpenMonths(lot, today)
+  const tested = testedStrength(lot)
+  const cornQt = potCornLiquidQt(plan, walk.potLoad)
+  const waterL = boilWaterL(walk)
+  return noSlipCauses({
+    ...{ alkali: lot.alkali, judged: lot.judged, rangeLowMin },
+    ...(openMonths !== undefined && { stoodOpenMonths: openMonths }),
+    ...(tested && { hydroxideFraction: tested.strength.hydroxideFraction }),
+    ...(kitchen?.elevationM !== undefined && { elevationFt: convert(kitchen.elevationM, 'M', 'Ft') }),
+    ...(plan && { cornType: plan.input.cornType, ...(plan.input.hull && { hull: plan.input.hull }) }),
+    ...(cornQt !== null &&
+      waterL !== undefined && { waterToCornRatio: convert(waterL + walk.seen.toppedUpL, 'L', 'LiquidQt') / cornQt }),
+    ...(boilAtMs !== undefined && { boiledMin: (nowMs - boilAtMs) / 60_000 }),
+  })
+}
+
+function boilWaterL(walk: PotWalk): number | undefined {
+  return walk.steps.find(({ stage }) => stage.kind === 'alkali-boil')?.waterL
 }
 
 /** Whether so many slipped are enough for what the corn is for. Grinding forgives: some hull is welcome there. */

@@ -104,7 +104,10 @@ function DoseIn({ at }: { readonly at: PotAt }) {
   const { say } = useWords()
   const { batch, walk, taps, plan } = at
   const dose = potDose(plan, walk.potLoad)
-  const lots = Object.values(facts.alkaliLots).filter((lot) => !plan || lot.alkali === plan.input.alkali)
+  // A lot that failed the list of what never goes in is not offered.
+  const lots = Object.values(facts.alkaliLots).filter(
+    (lot) => lot.onlyCleanWood !== false && (!plan || lot.alkali === plan.input.alkali),
+  )
   const planned = lots.find(({ name }) => name === plan?.input.alkaliLot?.name)
   const [lotId, setLotId] = useState(planned?.alkaliLotId ?? lots.at(-1)?.alkaliLotId ?? null)
   // Ash is kept by the cup or by weight, a powder by weight alone: a spoon of it has no weight here.

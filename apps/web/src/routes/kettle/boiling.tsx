@@ -18,6 +18,7 @@ import { useHalfTyped } from '../../half-typed.ts'
 import { Fold, QuantityField, Reasons } from '../../parts-of-the-sheet/index.ts'
 import { type Line, TapButton, TapGroup } from '../../walk/taps.tsx'
 import { Say, useWords } from '../../words.tsx'
+import { CauseTree } from './cause-tree.tsx'
 import { clockText, dueText, type PotAt } from './pot-at.ts'
 import { RubTestForm } from './rub-test.tsx'
 import { SlipRange, type SlipUse } from './slip-range.tsx'
@@ -121,6 +122,7 @@ export function Boiling({ step, at, onMoved }: StepProps) {
           </Fold>
         )
       )}
+      {isWeak && lot && <CauseTree at={at} lot={lot} rangeLowMin={range.low} />}
       {plan === null && <Say sentence={{ key: 'kettle:rub-not-clock' }} />}
     </>
   )

@@ -17,7 +17,8 @@ export function lyeSheetDocument(
 ): PaperDocument {
   const isDissolved = lot.alkali === 'sodium-hydroxide' || lot.alkali === 'potassium-hydroxide'
   const read = asked && doseOf(asked)
-  const dose = read?.ok ? read.values : []
+  // A pH is told only to say corrosive, which the sheet does in words.
+  const dose = read?.ok ? read.values.filter(({ unit }) => unit !== 'PH') : []
   return lyeSheet(
     {
       ...{ lot: lot.name, isDissolved },

@@ -11,7 +11,6 @@ export function Across({ pot }: { readonly pot: Extract<DosePot, { readonly kind
   return (
     <>
       <Ledger
-        caption={say('kettle:dose-across')}
         head={[
           say('shell:alkali-kind'),
           say('kettle:dose-value-doseG'),

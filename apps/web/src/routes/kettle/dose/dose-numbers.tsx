@@ -39,7 +39,7 @@ export function DoseNumbers({ pot }: { readonly pot: DosePot | null }) {
       <h3>{say('kettle:dose-capacity')}</h3>
       {numbers(of(['alkaliEq', 'capacityEqPerL', 'reserveEqPerL'], read.values), 'small')}
       <h3>{say('kettle:dose-intensity')}</h3>
-      {numbers(of(['hydroxideMolPerL', 'pHAt25C'], read.values), 'small')}
+      {numbers(of(['hydroxideMolPerL'], read.values), 'small')}
       <Reasons sentences={read.reasons} />
       {higher?.ok && (
         <Fold title={say('kettle:dose-altitude')}>

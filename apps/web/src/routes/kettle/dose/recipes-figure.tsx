@@ -10,6 +10,7 @@ import { ToWidth } from '../../../drawings/to-width.tsx'
 import { Figure, Ledger } from '../../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../../words.tsx'
 import '../../../walk/walk.css'
+import './marks.css'
 
 const HEIGHT = 380
 const LEFT = 62

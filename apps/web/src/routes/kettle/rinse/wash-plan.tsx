@@ -114,7 +114,6 @@ function AgainstPlan({ input, values, soFar }: AgainstProps) {
     <>
       <h3>{say('kettle:wash-against')}</h3>
       <Ledger
-        caption={say('kettle:wash-against')}
         head={[say('kettle:wash-column-what'), say('kettle:wash-column-plan'), say('kettle:wash-column-so-far')]}
         rows={rows.map(([key, plan, done]) => ({ key, cells: [say(`kettle:wash-row-${key}`), plan, done] }))}
       />
