@@ -1,17 +1,8 @@
 /** S3 and S4 (scenarios: invented) on the cards of canners, in a real browser: which side of the line, and grandmother's gauge. */
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import {
-  describeInBrowser,
-  goTo,
-  type House,
-  LAPTOP,
-  launchChromium,
-  openOwnBook,
-  openPage,
-  PHONE,
-  startHouse,
-} from './harness.ts'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { type GaugeTest, stoveAt, testDial } from './furnish.ts'
+import { describeAtHome, goTo, LAPTOP, PHONE } from './harness.ts'
 import { sidewaysPx } from './look-at.ts'
 import { fold, readSheet, seen, stampedText } from './reading.ts'
 
@@ -23,39 +14,6 @@ async function writeCanner(page: Page, name: string, gauge: string, rim: string)
   await page.getByRole('radio', { name: rim }).check()
   await page.getByRole('button', { name: 'Write the canner down' }).click()
   await page.getByRole('rowheader', { name, exact: true }).waitFor()
-}
-
-interface GaugeTest {
-  readonly readings: readonly (readonly [truePsi: string, readsPsi: string])[]
-  readonly restsAtPsi?: string
-  readonly marks?: string
-  readonly testedOn?: string
-}
-
-async function testDial(
-  page: Page,
-  { readings, restsAtPsi = '0', marks = '1 psi', testedOn }: GaugeTest,
-): Promise<void> {
-  await goTo(page, '/canner', 'Canner')
-  await fold(page, 'A test of a dial')
-  if (testedOn) await page.getByLabel('Tested on').fill(testedOn)
-  await page.getByLabel('Tested by').fill('extension office')
-  await page.getByLabel('Needle on the cold canner, in psi').fill(restsAtPsi)
-  await page.getByRole('radio', { name: marks, exact: true }).check()
-  for (const [index, [truePsi, readsPsi]] of readings.entries()) {
-    await page.getByLabel('True, psi').nth(index).fill(truePsi)
-    await page.getByLabel('Reads, psi').nth(index).fill(readsPsi)
-  }
-  await page.getByRole('button', { name: 'Write the test down' }).click()
-  await page.getByText('Written down.').first().waitFor()
-}
-
-async function stoveAt(page: Page, elevation: string): Promise<void> {
-  await goTo(page, '/house', 'The house')
-  await page.getByRole('textbox', { name: 'Of the stove' }).fill(elevation)
-  await page.getByRole('radio', { name: 'A map' }).check()
-  await page.getByRole('button', { name: 'Write it down' }).first().click()
-  await page.getByText('Written down.').first().waitFor()
 }
 
 async function openCard(page: Page, name: string): Promise<string> {
@@ -72,29 +30,9 @@ async function readStanding(page: Page, canner: string): Promise<void> {
   await page.getByRole('button', { name: 'I have read this' }).click()
 }
 
-const TRUE_DIAL: GaugeTest['readings'] = [
-  ['10', '10'],
-  ['11', '11'],
-  ['15', '15'],
-]
-
-describeInBrowser('the card of a canner', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('the card of a canner', (home) => {
   test("S4, grandmother's gauge: the weight first, the dial second with its tag, and the variants", async () => {
-    const { context, page, faults } = await openPage(browser)
-    page.setDefaultTimeout(8000)
-    await openOwnBook(page, house.url, 'Tallow Ridge')
+    const { context, page, faults } = await home.openBook('Tallow Ridge')
     await stoveAt(page, '1340 ft')
     await writeCanner(page, 'old canner', 'Dial and weight', 'Metal on metal')
     await testDial(page, {
@@ -141,7 +79,8 @@ describeInBrowser('the card of a canner', () => {
     expect(tag).toContain('extension office')
 
     // Variants of the scenario; the weight stands first in each.
-    const high = (by: number): GaugeTest['readings'] => ['10', '11', '15'].map((psi) => [psi, String(Number(psi) + by)])
+    const high = (by: number): NonNullable<GaugeTest['readings']> =>
+      ['10', '11', '15'].map((psi) => [psi, String(Number(psi) + by)])
     await testDial(page, { readings: high(3) })
     const tooHigh = await openCard(page, 'old canner')
     expect(tooHigh).toContain('do not use this dial for pressure')
@@ -153,23 +92,23 @@ describeInBrowser('the card of a canner', () => {
     expect(await stampedText(page, 'Hold the needle at')).toBe('10 psi')
     expect(await readSheet(page)).toContain('Holding the needle at 11 psi (76 kPa) is also allowed: a true 12 psi')
 
-    await testDial(page, { readings: TRUE_DIAL, restsAtPsi: '2' })
+    await testDial(page, { restsAtPsi: '2' })
     const resting = await openCard(page, 'old canner')
     expect(resting).toContain('The needle rests at 2 psi (14 kPa) when cold: replace the gauge.')
     expect(resting).not.toContain('Hold the needle at')
 
-    await testDial(page, { readings: TRUE_DIAL, marks: '5 psi' })
+    await testDial(page, { marks: '5 psi' })
     const coarse = await openCard(page, 'old canner')
     expect(coarse).toContain('the pressures of the table cannot be held with it')
     expect(coarse).not.toContain('Hold the needle at')
 
     // Tested last six years ago, and no weight: no number. On a rubber ring only its own line about grease.
     await writeCanner(page, 'lent canner', 'Dial', 'A rubber ring')
-    await testDial(page, { readings: TRUE_DIAL, testedOn: `${new Date().getFullYear() - 6}-06-01` })
+    await testDial(page, { testedOn: `${new Date().getFullYear() - 6}-06-01` })
     const old = await openCard(page, 'lent canner')
     expect(old).toContain('treat the dial as unknown')
     expect(old).not.toContain('Hold the needle at')
-    await testDial(page, { readings: TRUE_DIAL })
+    await testDial(page)
     const tested = await openCard(page, 'lent canner')
     expect(await stampedText(page, 'Hold the needle at')).toBe('11 psi')
     expect(tested).toContain('Petroleum products never go on a rubber ring')
@@ -179,13 +118,11 @@ describeInBrowser('the card of a canner', () => {
   })
 
   test('S3: five places by their elevation in the house, a dial and a weight; the higher number near a line, and none off the table', async () => {
-    const { context, page, faults } = await openPage(browser)
-    page.setDefaultTimeout(8000)
-    await openOwnBook(page, house.url, 'Vellum Ridge')
+    const { context, page, faults } = await home.openBook('Vellum Ridge')
     await stoveAt(page, '612 m')
     await writeCanner(page, 'dial canner', 'Dial', 'A rubber ring')
     await writeCanner(page, 'weight canner', 'Weight', 'A rubber ring')
-    await testDial(page, { readings: TRUE_DIAL })
+    await testDial(page)
     await readStanding(page, 'dial canner')
 
     // Site, the dial's card and the table's own number, the weight's the same. Literals of the scenario.

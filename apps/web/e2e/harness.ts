@@ -7,7 +7,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
-import { describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type RunningServer, type ServerOptions, startServer } from '../../server/src/index.ts'
 
 const ROOT = join(import.meta.dirname, '../../..')
@@ -117,11 +117,52 @@ export async function startHouse(host?: string, backup?: ServerOptions['backup']
 export const PHONE = { width: 390, height: 844 }
 export const LAPTOP = { width: 1280, height: 800 }
 
+/** What a group of tests shares, there once its tests run. */
+export interface Home {
+  readonly house: House
+  readonly browser: Browser
+  /** A device of its own with a new book of that kitchen; a step that waits longer than 8 s fails. */
+  openBook(kitchen?: string): Promise<OpenedPage>
+}
+
+/** A group of tests in one house with one browser, both put away after it. */
+export function describeAtHome(name: string, tests: (home: Home) => void): void {
+  describeInBrowser(name, () => {
+    let house: House
+    let browser: Browser
+    beforeAll(async () => {
+      house = await startHouse()
+      browser = await launchChromium()
+    })
+    afterAll(async () => {
+      await browser?.close()
+      await house?.remove()
+    })
+    tests({
+      get house() {
+        return house
+      },
+      get browser() {
+        return browser
+      },
+      openBook: async (kitchen) => {
+        const opened = await openPage(browser)
+        opened.page.setDefaultTimeout(8000)
+        await openOwnBook(opened.page, house.url, kitchen)
+        return opened
+      },
+    })
+  })
+}
+
+export interface OpenedPage {
+  readonly context: BrowserContext
+  readonly page: Page
+  readonly faults: string[]
+}
+
 /** A page that fails the test when a script on it throws. */
-export async function openPage(
-  browser: Browser,
-  options: BrowserContextOptions = {},
-): Promise<{ readonly context: BrowserContext; readonly page: Page; readonly faults: string[] }> {
+export async function openPage(browser: Browser, options: BrowserContextOptions = {}): Promise<OpenedPage> {
   const context = await browser.newContext({
     viewport: PHONE,
     locale: 'en-US',

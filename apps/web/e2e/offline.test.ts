@@ -4,6 +4,7 @@ import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import {
   bringInCorn,
+  describeAtHome,
   describeInBrowser,
   goTo,
   type House,
@@ -12,55 +13,33 @@ import {
   openPage,
   startHouse,
 } from './harness.ts'
+import { PAGES } from './pages.ts'
 
-const PARTS = [
-  ['/', 'The year'],
-  ['/seed', 'Seed'],
-  ['/crib', 'Crib'],
-  ['/kettle', 'Kettle'],
-  ['/canner', 'Canner'],
-  ['/keeping', 'Keeping'],
-  ['/pantry', 'Pantry'],
-  ['/field', 'Field'],
-  ['/paper', 'Paper'],
-  ['/workbench', 'Workbench'],
-  ['/house', 'The house'],
-] as const
+/** Without the people, whom the server knows, and without an address that is none. */
+const PARTS = PAGES.filter(([path]) => path !== '/people' && path !== '/no-such-page')
 
-describeInBrowser('with the network off', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('with the network off', (home) => {
   async function entriesOnServer(): Promise<readonly StoredEntry[]> {
-    const { kitchens } = await (await fetch(`${house.url}api/kitchens`)).json()
+    const { kitchens } = await (await fetch(`${home.house.url}api/kitchens`)).json()
     const pages = kitchens.map(async ({ kitchenId }: { kitchenId: string }) =>
-      (await fetch(`${house.url}api/entries?kitchen=${kitchenId}`)).json(),
+      (await fetch(`${home.house.url}api/entries?kitchen=${kitchenId}`)).json(),
     )
     return (await Promise.all(pages)).flatMap(({ entries }) => entries)
   }
 
   test('every part opens in a fresh tab, an entry is kept, and it arrives after a restart', async () => {
-    const { context, page, faults } = await openPage(browser)
-    await openOwnBook(page, house.url)
+    const { context, page, faults } = await openPage(home.browser)
+    await openOwnBook(page, home.house.url)
     await page.evaluate('navigator.serviceWorker.ready.then(() => true)')
     await page.reload()
     await page.getByRole('heading', { level: 1, name: 'The year' }).waitFor()
     await page.getByText('Written here and copied to the house server.').waitFor()
 
-    await house.stop()
+    await home.house.stop()
     await context.setOffline(true)
     const fresh = await context.newPage()
     for (const [path, heading] of PARTS) {
-      await fresh.goto(new URL(path, house.url).href)
+      await fresh.goto(new URL(path, home.house.url).href)
       await fresh.getByRole('heading', { level: 1, name: heading, exact: true }).waitFor()
     }
     await bringInCorn(fresh, 'Lantern flint', '9 lb')
@@ -69,7 +48,7 @@ describeInBrowser('with the network off', () => {
     await fresh.getByRole('rowheader', { name: 'Lantern flint' }).waitFor()
 
     await context.setOffline(false)
-    await house.startAgain()
+    await home.house.startAgain()
     await fresh.reload()
     await fresh.getByText('Written here and copied to the house server.').waitFor({ timeout: 60_000 })
     const lots = (await entriesOnServer()).filter(({ envelope }) => envelope.kind === 'corn-lot-brought-in')
@@ -79,15 +58,15 @@ describeInBrowser('with the network off', () => {
   })
 
   test('a second device goes on with the same book, and both hold every entry once', async () => {
-    const first = await openPage(browser)
-    await openOwnBook(first.page, house.url, 'Hark Lake')
+    const first = await openPage(home.browser)
+    await openOwnBook(first.page, home.house.url, 'Hark Lake')
     await bringInCorn(first.page, 'Copper Hinge flint', '4 kg')
     await first.page.getByText('Written here and copied to the house server.').waitFor()
     const kitchenId = (await entriesOnServer()).find(({ body }) => JSON.stringify(body).includes('Hark Lake'))!.envelope
       .kitchenId
 
-    const second = await openPage(browser)
-    await second.page.goto(house.url)
+    const second = await openPage(home.browser)
+    await second.page.goto(home.house.url)
     await second.page.getByRole('button', { name: `ending in ${kitchenId.slice(-4)}` }).click()
     await goTo(second.page, '/crib', 'Crib')
     await second.page.getByRole('rowheader', { name: 'Copper Hinge flint' }).waitFor({ timeout: 60_000 })

@@ -1,19 +1,8 @@
 /** S2 from an empty book in a real browser: every number and every must-say, S2b by changing the fill, and the printed sheet. */
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import {
-  bringInCorn,
-  describeInBrowser,
-  goTo,
-  type House,
-  LAPTOP,
-  launchChromium,
-  openDemoKitchen,
-  openOwnBook,
-  openPage,
-  PHONE,
-  startHouse,
-} from './harness.ts'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { stoveAt, testDial } from './furnish.ts'
+import { bringInCorn, describeAtHome, goTo, LAPTOP, openDemoKitchen, openPage, PHONE } from './harness.ts'
 import { sidewaysPx } from './look-at.ts'
 import { count, fold, readSheet, seen, stampedText } from './reading.ts'
 
@@ -38,18 +27,8 @@ async function furnishOstreyPoint(page: Page): Promise<void> {
   await page.getByLabel('Canner', { exact: true }).fill('yard canner')
   await page.getByRole('button', { name: 'Write the canner down' }).click()
   await page.getByRole('rowheader', { name: 'yard canner' }).waitFor()
-  await fold(page, 'A test of a dial')
-  await page.getByLabel('Tested by').fill('extension office')
-  for (const [index, psi] of ['10', '11', '15'].entries()) {
-    await page.getByLabel('True, psi').nth(index).fill(psi)
-    await page.getByLabel('Reads, psi').nth(index).fill(psi)
-  }
-  await page.getByRole('button', { name: 'Write the test down' }).click()
-  await goTo(page, '/house', 'The house')
-  await page.getByRole('textbox', { name: 'Of the stove' }).fill('820 ft')
-  await page.getByRole('radio', { name: 'A map' }).check()
-  await page.getByRole('button', { name: 'Write it down' }).first().click()
-  await page.getByText('Written down.').first().waitFor()
+  await testDial(page)
+  await stoveAt(page, '820 ft')
 }
 
 async function openPlan(page: Page, url: string): Promise<void> {
@@ -57,23 +36,9 @@ async function openPlan(page: Page, url: string): Promise<void> {
   await page.getByRole('heading', { level: 1 }).waitFor()
 }
 
-describeInBrowser('planning a day', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('planning a day', (home) => {
   test('S2 from an empty book: seed first, then every number, the reading, two days, S2b, and the printed sheet', async () => {
-    const { context, page, faults } = await openPage(browser)
-    page.setDefaultTimeout(8000)
-    await openOwnBook(page, house.url)
+    const { context, page, faults } = await home.openBook()
     await furnishOstreyPoint(page)
 
     // Seed is asked before any corn is food; by eye is one tap.
@@ -218,10 +183,10 @@ describeInBrowser('planning a day', () => {
   })
 
   test('dressed seed corn, more than a lot holds, and a place off the table are answered, not planned over', async () => {
-    const { context, page } = await openPage(browser)
+    const { context, page } = await openPage(home.browser)
     page.setDefaultTimeout(8000)
-    await openDemoKitchen(page, house.url)
-    await openPlan(page, house.url)
+    await openDemoKitchen(page, home.house.url)
+    await openPlan(page, home.house.url)
     await page.getByRole('button', { name: 'Put by, by eye' }).click()
     await page.getByRole('heading', { level: 1, name: 'Plan a day' }).waitFor()
 
@@ -254,9 +219,9 @@ describeInBrowser('planning a day', () => {
   })
 
   test('the pantry gives what is on the shelf, and asks when more is taken than it holds', async () => {
-    const { context, page, faults } = await openPage(browser)
+    const { context, page, faults } = await openPage(home.browser)
     page.setDefaultTimeout(8000)
-    await openDemoKitchen(page, house.url)
+    await openDemoKitchen(page, home.house.url)
     await goTo(page, '/pantry', 'Pantry')
     await fold(page, 'Put something on the shelf')
     await page.getByLabel('Code for its labels').fill('LF-3-F')

@@ -1,17 +1,7 @@
 /** S1 by hand on the Seed sheet: a lot, its sprouting test, a gift, what stays back, and where it would keep. */
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import {
-  describeInBrowser,
-  goTo,
-  type House,
-  LAPTOP,
-  launchChromium,
-  openOwnBook,
-  openPage,
-  PHONE,
-  startHouse,
-} from './harness.ts'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { describeAtHome, goTo, LAPTOP, PHONE } from './harness.ts'
 import { axeFindings, putOn, setTextSize, sidewaysPx, THEMES } from './look-at.ts'
 import { count, fold, seen, stampedText } from './reading.ts'
 
@@ -23,24 +13,10 @@ async function row(page: Page, name: string): Promise<string[]> {
     .allInnerTexts()
 }
 
-describeInBrowser('the Seed sheet', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('the Seed sheet', (home) => {
   // The kitchen and every number of scenario S1 (invented).
   test('S1: a lot is written down and tested, and what stays back is told three ways before anything is food', async () => {
-    const { context, page, faults } = await openPage(browser)
-    page.setDefaultTimeout(8000)
-    await openOwnBook(page, house.url, 'Kettlebrook Hollow')
+    const { context, page, faults } = await home.openBook('Kettlebrook Hollow')
     await goTo(page, '/seed', 'Seed')
     await page.getByText('No seed lot is written down yet.').waitFor()
 

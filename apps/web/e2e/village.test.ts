@@ -1,18 +1,8 @@
 /** S6 (scenarios: invented) in a real browser: 96 pints, three canners with their own timings, and nobody's name on the wall. */
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import {
-  bringInCorn,
-  describeInBrowser,
-  goTo,
-  type House,
-  LAPTOP,
-  launchChromium,
-  openOwnBook,
-  openPage,
-  PHONE,
-  startHouse,
-} from './harness.ts'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { stoveAt, testDial } from './furnish.ts'
+import { bringInCorn, describeAtHome, goTo, LAPTOP, PHONE } from './harness.ts'
 import { axeFindings, sidewaysPx } from './look-at.ts'
 import { count, fold, readSheet, seen, stampedText } from './reading.ts'
 
@@ -44,38 +34,13 @@ async function furnishMillrind(page: Page): Promise<void> {
   await writeCanner(page, 'A', 'Weight', 16)
   await writeCanner(page, 'B', 'Dial', 9)
   await writeCanner(page, 'C', 'Weight', 9)
-  await fold(page, 'A test of a dial')
-  await page.getByLabel('Tested by').fill('extension office')
-  for (const [index, psi] of ['10', '11', '15'].entries()) {
-    await page.getByLabel('True, psi').nth(index).fill(psi)
-    await page.getByLabel('Reads, psi').nth(index).fill(psi)
-  }
-  await page.getByRole('button', { name: 'Write the test down' }).click()
-  await page.getByText('Written down.').first().waitFor()
-  await goTo(page, '/house', 'The house')
-  await page.getByRole('textbox', { name: 'Of the stove' }).fill('1180 ft')
-  await page.getByRole('radio', { name: 'A map' }).check()
-  await page.getByRole('button', { name: 'Write it down' }).first().click()
-  await page.getByText('Written down.').first().waitFor()
+  await testDial(page)
+  await stoveAt(page, '1180 ft')
 }
 
-describeInBrowser('a kitchen of two dozen households', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('a kitchen of two dozen households', (home) => {
   test('S6: every number and every must-say on the sheet, a load with its households, labels with them, and a wall board without', async () => {
-    const { context, page, faults } = await openPage(browser)
-    page.setDefaultTimeout(8000)
-    await openOwnBook(page, house.url, 'Millrind')
+    const { context, page, faults } = await home.openBook('Millrind')
     await furnishMillrind(page)
 
     await goTo(page, '/', 'The year')
@@ -149,7 +114,7 @@ describeInBrowser('a kitchen of two dozen households', () => {
     const batchId = page.url().split('/').at(-1)
 
     // A load of B, typed in afterwards, half of it before a reload.
-    await page.goto(new URL(`/canner/run?batch=${batchId}`, house.url).href)
+    await page.goto(new URL(`/canner/run?batch=${batchId}`, home.house.url).href)
     await page.getByRole('radio', { name: 'B', exact: true }).check()
     await page.getByRole('radio', { name: 'Yes: hot pack' }).check()
     expect(await count(page, 'How many jars').inputValue()).toBe('9')
@@ -211,7 +176,7 @@ describeInBrowser('a kitchen of two dozen households', () => {
     await page.getByRole('link', { name: 'Log of this load to print' }).click()
     await page.getByRole('heading', { level: 1, name: /^Log of load / }).waitFor()
 
-    await page.goto(new URL(`/paper/wall-board/${batchId}`, house.url).href)
+    await page.goto(new URL(`/paper/wall-board/${batchId}`, home.house.url).href)
     await page.getByRole('heading', { level: 1, name: 'Wall board' }).first().waitFor()
     const board = await seen(page, '.paper-look')
     // Nine loads: three of the dial, six of the weights.
