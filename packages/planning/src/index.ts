@@ -285,6 +285,14 @@ export { type Addition, type DoseLeft, type DoseLeftInput, doseLeft } from './ke
 export { type DosePot, type DoseWish, dosePot } from './kettle-chemistry/dose-pot.ts'
 export { type LotStrength, type LotTest, lotStrength } from './kettle-chemistry/lot-strength.ts'
 export {
+  type LyePaper,
+  lyePaper,
+  type RubPaper,
+  rubPaper,
+  type TitrationPaper,
+  titrationPaper,
+} from './kettle-chemistry/kettle-paper.ts'
+export {
   type LotTestFound,
   lotOverTime,
   readLotTest,

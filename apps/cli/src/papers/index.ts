@@ -2,10 +2,11 @@
 import { BATCH_PAPERS } from './batch.ts'
 import { CANNER_PAPERS } from './canner.ts'
 import { BOOK_PAPERS } from './from-the-book.ts'
+import { KETTLE_PAPERS } from './kettle.ts'
 import { LABEL_PAPERS } from './labels.ts'
 
 export { type PaperFlags, withPaperFlags } from './paper-flags.ts'
 
-export const PAPERS = { ...BATCH_PAPERS, ...CANNER_PAPERS, ...LABEL_PAPERS, ...BOOK_PAPERS }
+export const PAPERS = { ...BATCH_PAPERS, ...KETTLE_PAPERS, ...CANNER_PAPERS, ...LABEL_PAPERS, ...BOOK_PAPERS }
 
 export const PAPER_KINDS = Object.keys(PAPERS) as (keyof typeof PAPERS)[]

@@ -18,6 +18,7 @@ export interface PaperFlags extends BookFlags, PrintFlags {
   readonly load?: string
   readonly year?: string
   readonly corn?: string
+  readonly lot?: string
   readonly contact?: string
   readonly for: string
   readonly size: string
@@ -44,6 +45,7 @@ export function withPaperFlags(command: Command, { words }: Door): Command {
     .option('--load <code>', words.say('terminal:flag-load-to-print'))
     .option('--year <year>', words.say('terminal:flag-year-to-print'))
     .option('--corn <name>', words.say('terminal:flag-corn-in-doubt'))
+    .option('--lot <name>', words.say('terminal:flag-lot-to-print'))
     .option('--contact <words>', words.say('terminal:flag-contact'), '')
     .option('--for <whom>', words.say('terminal:flag-for-whom', { known: AUDIENCES.join(', ') }), 'keeper')
     .option('--size <jar>', words.say('terminal:flag-size', { known: 'half-pint, pint, quart' }), 'quart')
