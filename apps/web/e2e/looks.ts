@@ -9,6 +9,7 @@ import { KEEPING_LOOKS } from './looks-of-keeping.ts'
 import { PAGES } from './pages.ts'
 import {
   duringABatch,
+  fieldInSilk,
   joinBook,
   runningCanner,
   seedInTins,
@@ -36,6 +37,8 @@ export const STATES = [
   'running canner',
   'stocked pantry',
   'seed in tins',
+  'field in silk',
+  'field planned',
   'ash tested',
   'refused',
   'bad input',
@@ -44,6 +47,14 @@ export const STATES = [
   'error',
 ] as const
 export type State = (typeof STATES)[number]
+
+/** Its heading carries the day of sowing, in a year that is not always the same. */
+const PLANTING_LOOK: Look = {
+  state: 'field in silk',
+  path: '/field/planting/:plantingId',
+  heading: `Heron Foot flint, sown 14 May ${new Date().getFullYear() - 1}`,
+  words: 'Half of the plants in silk',
+}
 
 export const LOOKS: readonly Look[] = [
   ...PAGES.map(([path, heading]) => ({ state: 'empty book' as const, path, heading })),
@@ -149,6 +160,48 @@ export const LOOKS: readonly Look[] = [
       await page.getByRole('button', { name: 'It stays gone' }).click()
     },
   },
+  { state: 'empty book', path: '/field/plan', heading: "Plan next year's field", words: 'Tell the corn to eat' },
+  { state: 'empty book', path: '/field/shelling', heading: 'Shell it by hand', words: 'No ears are in the crib' },
+  { state: 'field in silk', path: '/field', heading: 'Field', words: 'Go on with Heron Foot flint' },
+  {
+    state: 'field planned',
+    path: '/field/plan?plot=:plotId',
+    heading: "Plan next year's field",
+    words: 'Plants to stand',
+    act: (page) => page.getByLabel('Shelled corn to eat').fill('20 lb'),
+  },
+  { state: 'field planned', path: '/field/plot/:plotId', heading: 'behind the house', words: 'Pole bean seeds' },
+  PLANTING_LOOK,
+  { state: 'field planned', path: '/field/plot/:plotId/sow', heading: 'Write down the sowing' },
+  { state: 'field planned', path: '/field/plot/:plotId/crossing', heading: 'Will it cross?', words: 'over the road' },
+  { state: 'field in silk', path: '/field/planting/:plantingId/yield', heading: 'What it may bring' },
+  {
+    state: 'field in silk',
+    path: '/field/planting/:plantingId/days',
+    heading: 'Degree-days to silk and ripe',
+    words: 'Degree-days since sowing',
+    act: async (page) => {
+      const year = new Date().getFullYear() - 1
+      const lines = Array.from({ length: 100 }, (_, more) => {
+        const day = new Date(Date.UTC(year, 4, 14 + more)).toISOString().slice(0, 10)
+        return `${day}, 86, 62`
+      })
+      await page.getByLabel('A line a day: date, high, low').fill(lines.join('\n'))
+    },
+  },
+  {
+    state: 'field in silk',
+    path: '/field/planting/:plantingId/harvest',
+    heading: 'Bring the corn in',
+    words: 'Shelled when dry',
+    act: async (page) => {
+      await page.getByLabel('Weight', { exact: true }).fill('40 lb')
+      await page.getByRole('textbox', { name: 'Moisture of the kernels, in %' }).fill('20')
+    },
+  },
+  { state: 'field in silk', path: '/field/shelling', heading: 'Shell it by hand', words: 'Hours, all hands together' },
+  { state: 'field planned', path: '/paper/field-sheet/:plotId', heading: 'Field sheet on paper' },
+  { state: 'field planned', path: '/seed/off-types/:seedLotId', heading: 'Off-types', words: 'Odds, from one year' },
   {
     state: 'refused',
     path: `/workbench/pressure-band${toHash({ gauge: 'dial', elevationFt: '8005 ft' })}`,
@@ -199,7 +252,7 @@ interface Opened {
  */
 function addressIn(path: string, book: ToldBook | null): string {
   return path.replace(
-    /:(batchId|runId|cannerId|seedLotId|alkaliLotId|cornLotId|foodLotId)/g,
+    /:(batchId|runId|cannerId|seedLotId|plotId|plantingId|alkaliLotId|cornLotId|foodLotId)/g,
     (_, name: keyof ToldBook) => book?.[name] ?? '',
   )
 }
@@ -240,6 +293,11 @@ export async function openState(browser: Browser, house: House, state: State): P
       break
     case 'seed in tins':
       book = await seedInTins(house)
+      await joinBook(page, house, book)
+      break
+    case 'field in silk':
+    case 'field planned':
+      book = await fieldInSilk(house)
       await joinBook(page, house, book)
       break
     case 'offline':

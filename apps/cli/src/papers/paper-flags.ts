@@ -18,6 +18,8 @@ export interface PaperFlags extends BookFlags, PrintFlags {
   readonly load?: string
   readonly year?: string
   readonly corn?: string
+  readonly seed?: string
+  readonly plot?: string
   readonly lot?: string
   readonly contact?: string
   readonly for: string
@@ -45,6 +47,8 @@ export function withPaperFlags(command: Command, { words }: Door): Command {
     .option('--load <code>', words.say('terminal:flag-load-to-print'))
     .option('--year <year>', words.say('terminal:flag-year-to-print'))
     .option('--corn <name>', words.say('terminal:flag-corn-in-doubt'))
+    .option('--seed <name>', words.say('terminal:flag-seed-to-print'))
+    .option('--plot <name>', words.say('terminal:flag-plot-to-print'))
     .option('--lot <name>', words.say('terminal:flag-lot-to-print'))
     .option('--contact <words>', words.say('terminal:flag-contact'), '')
     .option('--for <whom>', words.say('terminal:flag-for-whom', { known: AUDIENCES.join(', ') }), 'keeper')

@@ -18,6 +18,7 @@ import {
 } from '../../parts-of-the-sheet/index.ts'
 import { NotHere } from '../../shell/not-here.tsx'
 import { useWords } from '../../words.tsx'
+import { dayText } from '../pantry/day-text.ts'
 import { CompassTags, compassName } from './compass.tsx'
 import { NeighbourForm } from './neighbour-form.tsx'
 
@@ -83,23 +84,22 @@ function Neighbours({ neighbours }: { readonly neighbours: PlotFact['neighbours'
   const words = useWords()
   const { say } = words
   return (
-    <Ledger
-      head={[
-        say('field:screen-neighbour-name'),
-        say('field:paper-column-distance'),
-        say('field:paper-column-bearing'),
-        say('field:paper-column-tassel'),
-      ]}
-      rows={neighbours.map(({ neighbourId, name, distanceM, bearingDeg, tasselledOn }) => ({
-        key: neighbourId,
-        cells: [
-          name,
-          { number: formatQuantity({ value: Math.round(distanceM), unit: 'M' }) },
-          bearingDeg === undefined ? say('field:screen-not-told') : compassName(bearingDeg, words),
-          tasselledOn ?? say('field:screen-not-told'),
-        ],
-      }))}
-    />
+    <dl className="facts">
+      {neighbours.map(({ neighbourId, name, distanceM, bearingDeg, tasselledOn }) => (
+        <div key={neighbourId} style={{ display: 'contents' }}>
+          <dt>{name}</dt>
+          <dd>
+            {[
+              formatQuantity({ value: Math.round(distanceM), unit: 'M' }),
+              ...(bearingDeg === undefined ? [] : [compassName(bearingDeg, words)]),
+              tasselledOn === undefined
+                ? say('field:screen-neighbour-no-tassel')
+                : say('field:screen-neighbour-tasselled', { day: dayText(tasselledOn) }),
+            ].join(', ')}
+          </dd>
+        </div>
+      ))}
+    </dl>
   )
 }
 

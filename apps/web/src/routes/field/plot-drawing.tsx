@@ -48,7 +48,7 @@ export function PlotDrawing({ ground, caption }: { readonly ground: PlotGround; 
       title={caption}
       table={
         <Ledger
-          head={[say('field:screen-drawing'), '']}
+          head={[say('field:screen-drawing-what'), say('field:screen-drawing-much')]}
           rows={facts.map(([name, text]) => ({ key: name ?? '', cells: [name, { number: text ?? '' }] }))}
         />
       }
