@@ -311,6 +311,7 @@ export { type PotDisposal, potDisposal } from './kettle-chemistry/pot-disposal.t
 export { type PrintedRecipe, printedRecipes, type RecipeStrength, recipeStrengths } from './kettle-chemistry/recipes.ts'
 export { rinseResult } from './kettle-chemistry/rinse-plan.calc.ts'
 export { type Wash, type WashInput, washPlan } from './kettle-chemistry/rinse-wash.ts'
+export { type SortTails, sortTails } from './kettle-chemistry/sort-tails.ts'
 export { type TestedStrength, testedStrength, testedStrengths } from './kettle-chemistry/tested-lot.ts'
 export { readStandTest, type WashSoFar, washSoFar } from './kettle-chemistry/wash-so-far.ts'
 export { type WeakLotAdvice, type WeakLotInput, weakLotAdvice } from './kettle-chemistry/weak-lot.ts'

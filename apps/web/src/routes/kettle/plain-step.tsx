@@ -1,9 +1,10 @@
 /** A stage that is begun and done: rinses and re-boils with their water, scrub, skim, sorts with a weight, the last cook. */
-import type { WalkStep } from '@crib/planning'
+import { sortTails, type WalkStep } from '@crib/planning'
 import { convert, type Quantity } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
 import { useState } from 'react'
-import { ButtonRow, QuantityField, SideAction } from '../../parts-of-the-sheet/index.ts'
+import { useBook } from '../../book/book.tsx'
+import { BigNumber, ButtonRow, NumberRow, QuantityField, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { type Line, TapButton, TapGroup } from '../../walk/taps.tsx'
 import { Say, useWords } from '../../words.tsx'
 import type { PotAt } from './pot-at.ts'
@@ -107,6 +108,9 @@ export function PlainStep({ step, at, onMoved }: StepProps) {
           limits={LIMIT}
         />
       )}
+      {stage.kind === 'sort-dry' && !isDone && sorted && (
+        <Tails at={at} sortedKg={convert(sorted.value, sorted.unit, 'Kg')} />
+      )}
       <TapGroup>
         {beginsFirst && (
           <TapButton isNext disabled={taps.busy} onClick={begin}>
@@ -149,5 +153,23 @@ export function PlainStep({ step, at, onMoved }: StepProps) {
         )}
       </TapGroup>
     </>
+  )
+}
+
+/** The share sorted out, beside this kitchen's own; mould goes out whatever it comes to. */
+function Tails({ at: { batch }, sortedKg }: { readonly at: PotAt; readonly sortedKg: number }) {
+  const { facts } = useBook()
+  const { say } = useWords()
+  const tails = sortTails(facts, batch, sortedKg)
+  if (!tails) return null
+  const { removedFraction, ownFraction } = tails
+  return (
+    <div aria-live="polite">
+      <NumberRow>
+        <BigNumber label={say('kettle:sort-share')} reckoned={removedFraction} size="small" />
+        {ownFraction && <BigNumber label={say('kettle:sort-own')} reckoned={ownFraction} size="small" />}
+      </NumberRow>
+      <p className="field-hint">{say('kettle:sort-mould')}</p>
+    </div>
   )
 }
