@@ -2,7 +2,8 @@
 import type { Page } from 'playwright-core'
 import type { Look } from './looks.ts'
 
-const at = (look: Omit<Look, 'state'>): Look => ({ state: 'stocked pantry', ...look })
+const atWork = (look: Omit<Look, 'state'>): Look => ({ state: 'food at work', ...look })
+const lookedFor = (look: Omit<Look, 'state'>): Look => ({ state: 'food looked for', ...look })
 
 async function beginTray(page: Page): Promise<void> {
   // Another theme shows the same page: the tray hangs already.
@@ -22,7 +23,7 @@ async function beginTray(page: Page): Promise<void> {
 }
 
 export const KEEPING_LOOKS: readonly Look[] = [
-  at({
+  atWork({
     path: '/keeping/cooling',
     heading: 'Cooling',
     words: '41 °F (5 °C) by',
@@ -31,28 +32,28 @@ export const KEEPING_LOOKS: readonly Look[] = [
       await page.getByRole('button', { name: 'Start its two clock times' }).click()
     },
   }),
-  at({ path: '/keeping/drying', heading: 'Drying', words: 'what dries grows lighter', act: beginTray }),
-  at({ path: '/keeping', heading: 'Keeping', words: 'stop when it weighs' }),
-  at({ path: '/keeping/freezer', heading: 'Fridge and freezer' }),
-  at({ path: '/keeping/power-cut', heading: 'Power cut', words: 'Keep both doors shut.' }),
-  at({
+  atWork({ path: '/keeping/drying', heading: 'Drying', words: 'what dries grows lighter', act: beginTray }),
+  atWork({ path: '/keeping', heading: 'Keeping', words: 'stop when it weighs' }),
+  atWork({ path: '/keeping/freezer', heading: 'Fridge and freezer' }),
+  atWork({ path: '/keeping/power-cut', heading: 'Power cut', words: 'Keep both doors shut.' }),
+  atWork({
     path: '/keeping/mill',
     heading: 'Mill',
     words: 'Tortillas',
     act: (page) => page.getByLabel('Flour at hand').fill('1 kg'),
   }),
-  at({ path: '/keeping/roast', heading: 'Roast', words: 'never water on burning oil' }),
-  at({ path: '/crib', heading: 'Crib', words: 'Store of Lantern flint' }),
-  at({ path: '/crib/store/:cornLotId', heading: 'Lantern flint', words: 'its storage time can be told' }),
-  at({ path: '/pantry/lot/:foodLotId', heading: 'YC-1', words: 'What becomes of it' }),
-  at({
+  atWork({ path: '/keeping/roast', heading: 'Roast', words: 'never water on burning oil' }),
+  atWork({ path: '/crib', heading: 'Crib', words: 'Store of Lantern flint' }),
+  atWork({ path: '/crib/store/:cornLotId', heading: 'Lantern flint', words: 'its storage time can be told' }),
+  lookedFor({ path: '/pantry/lot/:foodLotId', heading: 'YC-1', words: 'What becomes of it' }),
+  lookedFor({
     path: '/pantry/lot/:foodLotId',
     heading: 'YC-1',
     words: 'is not opened to look and not tasted',
     act: (page) => page.getByRole('radio', { name: 'Bulged' }).check(),
   }),
-  at({ path: '/pantry/scan', heading: 'Read a label' }),
-  at({
+  lookedFor({ path: '/pantry/scan', heading: 'Read a label' }),
+  lookedFor({
     path: '/pantry/scan',
     heading: 'Read a label',
     words: 'This book does not know the code ELSE-1.',
@@ -61,11 +62,11 @@ export const KEEPING_LOOKS: readonly Look[] = [
       await page.getByRole('button', { name: 'Open it' }).click()
     },
   }),
-  at({ path: '/pantry/recall', heading: 'Recall', words: 'Which one' }),
-  at({ path: '/pantry/recall?load=YC-1', heading: 'Recall', words: 'What it reaches' }),
-  at({ path: '/paper/recall-notice/load/YC-1', heading: 'Recall notice' }),
-  at({ path: '/paper/call-list/load/YC-1', heading: 'Whom to call' }),
-  at({
+  lookedFor({ path: '/pantry/recall', heading: 'Recall', words: 'Which one' }),
+  lookedFor({ path: '/pantry/recall?load=YC-1', heading: 'Recall', words: 'What it reaches' }),
+  lookedFor({ path: '/paper/recall-notice/load/YC-1', heading: 'Recall notice' }),
+  lookedFor({ path: '/paper/call-list/load/YC-1', heading: 'Whom to call' }),
+  lookedFor({
     path: '/pantry/recall/drill',
     heading: 'Drill',
     words: 'Tick what was found',
@@ -74,8 +75,8 @@ export const KEEPING_LOOKS: readonly Look[] = [
       await page.getByRole('button', { name: 'Done looking' }).click()
     },
   }),
-  at({ path: '/pantry/went', heading: 'Where it went', words: 'All together' }),
-  at({ path: '/pantry/buy', heading: 'Lids and jars to buy' }),
+  lookedFor({ path: '/pantry/went', heading: 'Where it went', words: 'All together' }),
+  lookedFor({ path: '/pantry/buy', heading: 'Lids and jars to buy' }),
   { state: 'empty book', path: '/pantry/recall', heading: 'Recall', words: 'nothing can be recalled' },
   { state: 'empty book', path: '/pantry/went', heading: 'Where it went', words: 'went into the kettle yet' },
 ]

@@ -36,6 +36,8 @@ export const STATES = [
   'during a batch',
   'running canner',
   'stocked pantry',
+  'food at work',
+  'food looked for',
   'seed in tins',
   'field in silk',
   'field planned',
@@ -284,6 +286,8 @@ export async function openState(browser: Browser, house: House, state: State): P
       await joinBook(page, house, book)
       break
     case 'stocked pantry':
+    case 'food at work':
+    case 'food looked for':
       book = await stockedPantry(house)
       await joinBook(page, house, book)
       break

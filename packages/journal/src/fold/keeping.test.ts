@@ -131,6 +131,16 @@ describe('what is done to kept food', () => {
     expect(applyEntries(early, [off]).coolings[coolingId]!.readings).toHaveLength(1)
   })
 
+  test('[J24] corn parched straight from its lot counts with what the kettle took', () => {
+    const { kitchen, author, entries, lotId } = crib()
+    const parchedId = kitchen.newId()
+    entries.push(
+      author.write('food-put-up', { lotId: parchedId, loadCode: 'OSTR-3', form: 'roasted', count: 1, massKg: 0.9 }),
+      author.write('lot-used', { lotId, massKg: 1, how: 'made-into', intoLotId: parchedId }),
+    )
+    expect(foldFacts(entries).cornLots[lotId]!.balance).toMatchObject({ usedInBatchesKg: 1, leftKg: 3 })
+  })
+
   test('flour is told with what went into it, and takes no more out of the mill than went in', () => {
     const { kitchen, author, entries, jarsId } = crib()
     const flourId = kitchen.newId()

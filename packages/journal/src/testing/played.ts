@@ -78,7 +78,7 @@ export function play(steps: readonly Step[], amending = false, skewDays: readonl
       tell('seed-put-by', { ...seed, plantingsCount: 2, places: [] })
       more(story.goneG, lotId, grams)
     } else if (what === 3) {
-      const how = (['eaten', 'given', 'discarded', 'opened'] as const)[pick % 4]!
+      const how = (['eaten', 'given', 'discarded', 'opened', 'made-into'] as const)[pick % 5]!
       tell('lot-used', { lotId, massKg, how })
       more(story.goneG, lotId, grams)
     } else if (what === 4) {
@@ -96,11 +96,25 @@ export function play(steps: readonly Step[], amending = false, skewDays: readonl
         story.putUp.set(jarLot, pick)
       }
     } else if (what === 6) {
-      tell('lot-used', { lotId: jars[pick % 2]!, count: pick, how: 'eaten' })
+      const jarLot = { lotId: jars[pick % 2]!, count: pick }
+      if (pick % 2) tell('food-opened', { ...jarLot, found: 'good' })
+      else tell('lot-used', { ...jarLot, how: 'eaten' })
       more(story.used, jars[pick % 2]!, pick)
     } else if (what === 7) {
       const event = pick % 2 ? ({ type: 'heat-off' } as const) : ({ type: 'reading', psi: pick } as const)
       tell('run-event', { runId: runs[pick % 2]!, event })
+      const id = runs[pick % 2]!
+      const begun = {
+        type: 'begun',
+        name: `t${pick}`,
+        what: 'ears',
+        startWetFraction: 0.3,
+        endWetFraction: 0.13,
+      } as const
+      const weighed = { type: 'weighed', massKg: massKg + 0.1 } as const
+      tell('drying-noted', { dryingId: id, seen: pick > 4 ? { ...begun, massKg: massKg + 1 } : weighed })
+      const read = { type: 'read', temperatureC: pick } as const
+      tell('cooling-noted', { coolingId: id, seen: pick > 4 ? { type: 'off-heat', what: 'a pan' } : read })
     } else if (what === 8 && story.entries.length > 0) {
       const target = story.entries[pick % story.entries.length]!
       const { id, kind } = target.envelope
