@@ -39,6 +39,10 @@ test.each([
   expect(stands(fact, min).standing).toBe(standing)
 })
 
+test('a reading of a clock that ran behind the start is passed over, never a broken sheet', () => {
+  expect(stands(pan([-5, 40]), 10).standing).toBe('cooling')
+})
+
 test('says what to read next, and owns up to a time that ran out unread', () => {
   expect(words.sentence(stands(pan(), 121).next)).toContain('70 °F (21 °C)')
   expect(words.sentence(stands(pan([110, 65]), 150).next)).toContain('41 °F (5 °C)')

@@ -31,7 +31,9 @@ export function coolingPan({ coolingId, at, readings }: CoolingFact, nowMs: numb
   const [warm, cold] = coolingWindow().steps
   const startMs = Date.parse(at.instant)
   const startClockMin = clockMinAt(startMs, at.zone)
-  const told = readings.map((reading) => ({
+  // A reading told as before the start is of another clock, and says nothing here.
+  const sound = readings.filter((reading) => Date.parse(reading.at.instant) >= startMs)
+  const told = sound.map((reading) => ({
     clockMin: startClockMin + (Date.parse(reading.at.instant) - startMs) / MS_PER_MIN,
     temperatureC: reading.temperatureC,
     aroundC: reading.aroundC,

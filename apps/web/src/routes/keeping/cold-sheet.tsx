@@ -14,7 +14,7 @@ import {
   SourceLine,
 } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
-import { MoistureField, useMoisture, useWritten } from './written.tsx'
+import { MoistureField, useMoisture, useWritten, within } from './written.tsx'
 
 const THICK = { min: 0.005, max: 0.2, unit: 'M', source: 'project rule' } as const
 const START = { min: 0, max: 60, unit: 'C', source: 'project rule' } as const
@@ -34,7 +34,9 @@ export function ColdSheet() {
   const isWaterOut = wetFraction !== null && !(wetFraction >= WATER.min && wetFraction <= WATER.max)
   const plan =
     bagThicknessM !== null && startC !== null && freezerC !== null && wetFraction !== null && !isWaterOut
-      ? freezingPlan({ bagThicknessM, startC, freezerC, wetFraction, ...(roomFt3 > 0 && { freezerFt3: roomFt3 }) })
+      ? within(() =>
+          freezingPlan({ bagThicknessM, startC, freezerC, wetFraction, ...(roomFt3 > 0 && { freezerFt3: roomFt3 }) }),
+        )
       : null
   const load = plan?.values.find(({ id }) => id === 'loadPerDayLb')
   return (

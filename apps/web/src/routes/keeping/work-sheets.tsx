@@ -1,6 +1,5 @@
 /** The mill and the roast: what will come of it, what to mind, and what did. */
 import { flourFromHominy, masaFromFlour, roastedYield } from '@crib/planning'
-import { ValidRangeError } from '@crib/science'
 import { useHalfTyped } from '../../half-typed.ts'
 import {
   BigNumber,
@@ -17,19 +16,9 @@ import {
 } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { WorkForm } from './work-form.tsx'
-import { MoistureField, useMoisture, useWritten } from './written.tsx'
+import { MoistureField, useMoisture, useWritten, within } from './written.tsx'
 
 const MASS = { min: 0.001, max: 5000, unit: 'Kg', source: 'project rule' } as const
-
-/** The answer, or null where what was typed lies outside what it covers; the sentence beside the fields then says so. */
-function within<T>(reckon: () => T): T | null {
-  try {
-    return reckon()
-  } catch (error) {
-    if (error instanceof ValidRangeError) return null
-    throw error
-  }
-}
 
 export function MillSheet() {
   const { say } = useWords()

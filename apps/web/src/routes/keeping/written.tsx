@@ -1,9 +1,10 @@
 /**
  * useWritten(name): an amount as it was typed, kept on this device until it is written down. Spread `field` on a QuantityField.
+ * within(reckon): the answer, or null off its range.
  * useMoisture(name), MoistureField: a percentage with its basis, which is always asked. Props: label, moisture, hint?.
  */
 import { type MoistureBasis, type TypedMoisture, typedMoisture } from '@crib/planning'
-import { convert, type Quantity, type Unit } from '@crib/science'
+import { convert, type Quantity, type Unit, ValidRangeError } from '@crib/science'
 import { useState } from 'react'
 import { useHalfTyped } from '../../half-typed.ts'
 import { ChoiceTags, TextField } from '../../parts-of-the-sheet/index.ts'
@@ -89,4 +90,14 @@ export function MoistureField({
       {typed.kind === 'moisture' && typed.say && <p className="field-hint">{sentence(typed.say)}</p>}
     </>
   )
+}
+
+/** The answer, or null where what was typed lies outside what it covers; the sentence beside the fields then says so. */
+export function within<T>(reckon: () => T): T | null {
+  try {
+    return reckon()
+  } catch (error) {
+    if (error instanceof ValidRangeError) return null
+    throw error
+  }
 }
