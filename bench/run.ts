@@ -16,6 +16,7 @@ import { loggerTenMillion } from './logger-ten-million.ts'
 import { planOfADay } from './plan-of-a-day.ts'
 import type { Measured } from './question.ts'
 import { recallOfJars } from './recall.ts'
+import { seedWhatIfSlider } from './seed-what-if.ts'
 import { serverFirstByte } from './server-first-byte.ts'
 
 const BASELINE = 'bench/baseline.json'
@@ -32,6 +33,7 @@ const QUESTIONS = [
   heatInTheJar,
   heatCrossSection,
   loggerTenMillion,
+  seedWhatIfSlider,
 ]
 
 interface Baseline {

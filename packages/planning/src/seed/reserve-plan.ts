@@ -90,27 +90,34 @@ export type ReservePlan =
   | { readonly kind: 'refused'; readonly refused: string; readonly why: readonly Sentence[] }
 
 /** The germination each planting will meet: the test's own, aged by the store, or moved to what is assumed. */
-function germinationFor(
+function germinationsOf(
   input: ReservePlanInput,
-  planting: number,
-): Pick<PlantingNeed, 'germination' | 'germinationFraction' | 'isAssumed'> {
+): (planting: number) => Pick<PlantingNeed, 'germination' | 'germinationFraction' | 'isAssumed'> {
   const { sproutedCount, testedCount, daysToFirst = 0, assumed = [] } = input
-  const tested = beliefOfTest(input)
-  const told = assumed.find((one) => one.planting === planting)
-  if (told) {
-    return {
-      germination: movedTo(tested, told.germinationFraction),
-      germinationFraction: told.germinationFraction,
-      isAssumed: true,
+  // The same for every planting, and most of the work: made once, and only if asked for.
+  const tested = once(() => beliefOfTest(input))
+  const ageing = once(() => lotAgeing({ tests: [{ sproutedCount, testedCount, lostProbits: 0 }] }))
+  return (planting) => {
+    const told = assumed.find((one) => one.planting === planting)
+    if (told) {
+      const { germinationFraction } = told
+      return { germination: movedTo(tested(), germinationFraction), germinationFraction, isAssumed: true }
     }
+    const days = daysToFirst + (planting - 1) * 365.25
+    if (days === 0 || !isStoreKnown(input)) {
+      return { germination: tested(), germinationFraction: sproutedCount / testedCount, isAssumed: false }
+    }
+    const germination = germinationAfter(ageing(), probitsInDays(input, days))
+    return { germination, germinationFraction: beliefMeanFraction(germination), isAssumed: false }
   }
-  const days = daysToFirst + (planting - 1) * 365.25
-  if (days === 0 || !isStoreKnown(input)) {
-    return { germination: tested, germinationFraction: sproutedCount / testedCount, isAssumed: false }
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null
+  return () => {
+    made ??= { value: make() }
+    return made.value
   }
-  const ageing = lotAgeing({ tests: [{ sproutedCount, testedCount, lostProbits: 0 }] })
-  const germination = germinationAfter(ageing, probitsInDays(input, days))
-  return { germination, germinationFraction: beliefMeanFraction(germination), isAssumed: false }
 }
 
 /** A belief moved by one number of probits, so that its mean is as assumed and its width stays the test's. */
@@ -172,8 +179,9 @@ export function reservePlan(input: ReservePlanInput): ReservePlan {
   const { confidenceFraction = 0.95, plantsAimCount, parentEarsCount } = input
   const field = fieldShares(input)
   const survival = field.reduce((sum, { fraction, weight }) => sum + fraction * weight, 0)
+  const germinationOf = germinationsOf(input)
   const plantings = Array.from({ length: input.plantingsCount }, (_, i): PlantingNeed => {
-    const known = germinationFor(input, i + 1)
+    const known = germinationOf(i + 1)
     const chances = known.germination.flatMap((one) =>
       field.map((share) => ({ fraction: one.fraction * share.fraction, weight: one.weight * share.weight })),
     )
