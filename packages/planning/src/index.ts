@@ -178,6 +178,7 @@ export {
   type PartOutcome,
 } from './field/yield-estimate.ts'
 export { type BesideDirected, type DippedRun, dipsBesideDirected } from './heat/dips-beside-directed.ts'
+export { type HeatingTrial, heatingTrial } from './heat/heating-trial.ts'
 export { type JarStudyValues, type JarSwing, jarAt, studyValues } from './heat/jar-values.ts'
 export {
   type LoggerFault,

@@ -15,7 +15,7 @@ const MARKS = ['steamMin', 'ventClosedMin', 'atPressureMin', 'heatOffMin', 'zero
 
 const markY = (index: number) => TOP - (index % 2 === 0 ? 42 : 17)
 
-export interface CurvesProps {
+interface CurvesProps {
   readonly picture: JarPicture
   /** One reading a minute, and whether it is of this very jar. */
   readonly band: { readonly curve: CurveBand; readonly isOfThisJar: boolean } | null

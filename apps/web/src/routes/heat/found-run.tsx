@@ -1,11 +1,12 @@
 /** What the file says of the run: temperatures measured and modelled, dips, and the lines for the log. */
 import type { RunFact } from '@crib/journal'
-import { instantOfReading, type LoggerTrace, type Replay, replayRun } from '@crib/planning'
+import { heatingTrial, instantOfReading, type LoggerTrace, type Replay, replayRun } from '@crib/planning'
 import { formatClock } from '@crib/wording'
 import { useMemo } from 'react'
-import { Passage, Reasons, Refusal } from '../../parts-of-the-sheet/index.ts'
+import { ButtonRow, Passage, Reasons, Refusal, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { clockAt } from '../../walk/clock-at.ts'
 import { useWords } from '../../words.tsx'
+import { toHash } from '../workbench/link.ts'
 import { clockOfAnswers, type FileAnswers } from './file-answers.ts'
 import { MarksForm } from './marks-form.tsx'
 import { ReplayFigure } from './replay-figure.tsx'
@@ -42,6 +43,7 @@ export function FoundRun({
     )
   }
   const { dips, beside, unseen, assumed } = replay
+  const trial = heatingTrial(traces, replay.marks)
   return (
     <>
       <Passage title={say('heat:found-title')} id="found">
@@ -72,6 +74,11 @@ export function FoundRun({
               </p>
             )}
           </>
+        )}
+        {trial && (
+          <ButtonRow>
+            <SideAction href={`/workbench/heating-fit${toHash({ ...trial })}`}>{say('heat:found-fit')}</SideAction>
+          </ButtonRow>
         )}
         <p>{say('heat:no-total')}</p>
         <p>{say('heat:does-not-change-directions')}</p>

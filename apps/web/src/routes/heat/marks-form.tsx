@@ -57,7 +57,7 @@ export function MarksForm({
   const clock = (ms: number) => formatClock(clockAt(ms, zone))
   const held = run ? runNow(run, Date.now()) : null
   const nameOf = (mark: ProposedMark) =>
-    held ? eventWords(mark.event, held, words) : say(`heat:mark-name-${mark.event.type}` as never)
+    held ? eventWords(mark.event, held, words) : sentence({ key: `heat:mark-name-${mark.event.type}` })
   const keep = async () => {
     if (!run) return
     const wanted = lines.filter(({ answer }) => answer.wanted)

@@ -28,7 +28,7 @@ const markY = (index: number) => TOP - (index % 2 === 0 ? 42 : 17)
 
 export function ReplayFigure(props: Drawn) {
   const { traces, replay, msOf, zone } = props
-  const { say } = useWords()
+  const { say, sentence } = useWords()
   const box = useRef<HTMLDivElement>(null)
   const width = useWidth(box)
   const clock = (atMin: number) => formatClock(clockAt(msOf(atMin), zone))
@@ -36,7 +36,7 @@ export function ReplayFigure(props: Drawn) {
     key: `${event.type}${atMin}`,
     cells: [
       say('heat:line', { clock: clock(atMin), name: `${i + 1}` }),
-      say(`heat:mark-name-${event.type}` as never),
+      sentence({ key: `heat:mark-name-${event.type}` }),
       ...traces.map(({ points, role }) => {
         const value = traceAt(points, atMin)
         return value === null

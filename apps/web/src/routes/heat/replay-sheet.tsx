@@ -64,7 +64,7 @@ function WhichRun() {
 
 function File({ name, run }: { readonly name: string; readonly run: RunFact | undefined }) {
   const { facts } = useBook()
-  const { say } = useWords()
+  const { say, sentence } = useWords()
   const [file, setFile] = useState<{ readonly blob: Blob; readonly name: string; readonly head: LoggerHead } | null>(
     null,
   )
@@ -137,9 +137,9 @@ function File({ name, run }: { readonly name: string; readonly run: RunFact | un
           <p>{say('heat:columns-lead', { name: file.name })}</p>
           <ColumnsForm head={file.head} answers={answers} onAnswers={setAnswers} />
           {!run && <HeldField held={held} onHeld={setHeld} />}
-          {settled?.missing.map((sentence) => (
-            <p key={sentence.key + JSON.stringify(sentence.params)} className="field-hint">
-              {say(sentence.key as never, sentence.params)}
+          {settled?.missing.map((still) => (
+            <p key={still.key + JSON.stringify(still.params)} className="field-hint">
+              {sentence(still)}
             </p>
           ))}
           <NextAction
@@ -180,7 +180,7 @@ function File({ name, run }: { readonly name: string; readonly run: RunFact | un
   )
 }
 
-export interface Held {
+interface Held {
   readonly typed: string
   readonly psi: number | null
   readonly jar: 'pint' | 'quart'

@@ -3,7 +3,7 @@ import type { TracedLogger } from '@crib/planning'
 import { useCallback, useEffect, useRef, useState } from 'react'
 import type { LoggerAnswer, LoggerTask } from './logger.worker.ts'
 
-export type LoggerWork =
+type LoggerWork =
   | { readonly state: 'idle' }
   | { readonly state: 'reading'; readonly shareFraction: number }
   | { readonly state: 'read'; readonly traced: TracedLogger }

@@ -1,8 +1,8 @@
 /** Why: each card sets the picture by a tap, says what comes of it, and ends with what is published. */
-import { type WhyCard, whyCards } from '@crib/planning'
+import { type WhyCard, type WhyId, whyCards } from '@crib/planning'
 import type { MadeUpRun } from '@crib/science'
-import { memo, useMemo } from 'react'
-import { Fold, Reasons, SourceLine } from '../../parts-of-the-sheet/index.ts'
+import { memo, useMemo, useState } from 'react'
+import { Reasons, SourceLine } from '../../parts-of-the-sheet/index.ts'
 import { Say, useWords } from '../../words.tsx'
 
 interface WhyProps {
@@ -13,10 +13,19 @@ interface WhyProps {
 export const WhyCards = memo(function WhyCards({ run, onChange }: WhyProps) {
   const cards = useMemo(() => whyCards(run), [run])
   const { sentence } = useWords()
+  const [open, setOpen] = useState<ReadonlySet<WhyId>>(new Set())
+  const turn = (id: WhyId, isOpen: boolean) =>
+    setOpen((now) => new Set(isOpen ? [...now, id] : [...now].filter((other) => other !== id)))
   return cards.map((card) => (
-    <Fold key={card.id} title={sentence(card.title)}>
-      <Card {...{ card, run, onChange }} />
-    </Fold>
+    <details key={card.id} className="fold" onToggle={(event) => turn(card.id, event.currentTarget.open)}>
+      <summary>{sentence(card.title)}</summary>
+      {/* A closed card need not follow the finger. */}
+      {open.has(card.id) && (
+        <div className="fold-body">
+          <Card {...{ card, run, onChange }} />
+        </div>
+      )}
+    </details>
   ))
 })
 
