@@ -1,26 +1,13 @@
 /** Two canners on one day at Hark Lake landing (invented), in a real browser, each with its own sheet and its own clock. */
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { at, entriesOnServer, farSays, harkLake, tap } from './hark-lake.ts'
-import { describeInBrowser, goTo, type House, launchChromium, openPage, startHouse } from './harness.ts'
+import { describeAtHome, goTo, openPage } from './harness.ts'
 
-describeInBrowser('two canners', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('two canners', (home) => {
   test('two canners each keep their own sheet, and a departure travels with every jar of its load', async () => {
-    const { context, page, faults } = await openPage(browser)
+    const { context, page, faults } = await openPage(home.browser)
     await context.clock.install({ time: at('09:30') })
-    await harkLake(page, house.url)
+    await harkLake(page, home.house.url)
     await page.getByText('A canner', { exact: true }).click()
     await page.getByLabel('Canner', { exact: true }).fill('porch canner')
     await page.getByRole('radio', { name: 'Weight', exact: true }).check()
@@ -77,7 +64,7 @@ describeInBrowser('two canners', () => {
     await page.getByText('Written down.').waitFor()
     await page.clock.resume()
     await page.getByText('Written here and copied to the house server.').waitFor({ timeout: 60_000 })
-    const putUp = (await entriesOnServer(house)).filter(({ envelope }) => envelope.kind === 'food-put-up')
+    const putUp = (await entriesOnServer(home.house)).filter(({ envelope }) => envelope.kind === 'food-put-up')
     expect(putUp.map(({ body }) => body?.value)).toMatchObject([
       {
         loadCode: 'HARK-261003-B1',
