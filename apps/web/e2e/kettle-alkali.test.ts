@@ -1,7 +1,7 @@
 /** S2's second part (invented) at phone size: a flat ash titrated, three rescues in numbers, rubs, the rinse, the paper. */
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import { describeInBrowser, type House, launchChromium, openPage, startHouse } from './harness.ts'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { describeAtHome, type House, openPage } from './harness.ts'
 import { axeFindings, sidewaysPx } from './look-at.ts'
 import { seen, stampedText } from './reading.ts'
 import { type PlannedBook, tellPlannedBatch } from './told-batch.ts'
@@ -39,22 +39,10 @@ async function looksRight(page: Page): Promise<readonly string[]> {
   return [...(await axeFindings(page)), ...(px > 0 ? [`${px} px too wide`] : [])]
 }
 
-describeInBrowser('the kettle with a flat ash', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('the kettle with a flat ash', (home) => {
   test('S2, second part: weak by titration, three rescues in numbers, rubs that narrow, a rinse that fits, paper', async () => {
-    const { context, page, faults } = await openPage(browser, { acceptDownloads: true })
-    page.setDefaultTimeout(10_000)
+    const { context, page, faults } = await openPage(home.browser, { acceptDownloads: true })
+    const { house } = home
     await context.clock.install({ time: at('07:55') })
     const book = await tellPlannedBatch(house, at('07:00').getTime(), 'M-0', true)
     await openWalk(page, house, book)
@@ -194,5 +182,6 @@ describeInBrowser('the kettle with a flat ash', () => {
     expect((await pdf).suggestedFilename()).toBe('Rub-log.pdf')
     expect(faults).toEqual([])
     await context.close()
-  })
+    // Five looks by axe on the way: longer than most tests.
+  }, 240_000)
 })
