@@ -144,9 +144,9 @@ export const LOOKS: readonly Look[] = [
     words: 'Used against plan',
     act: (page) => page.getByLabel('Water for the whole wash').fill('8 gal'),
   },
-  { state: 'ash tested', path: '/paper/lye-sheet/:alkaliLotId', heading: 'Before alkali goes in' },
-  { state: 'ash tested', path: '/paper/titration/:alkaliLotId', heading: 'How strong is this ash?' },
-  { state: 'ash tested', path: '/paper/rub-log/:batchId', heading: 'Rub log' },
+  { state: 'ash tested', path: '/paper/lye-sheet/:alkaliLotId', heading: 'Sheet for handling alkali' },
+  { state: 'ash tested', path: '/paper/titration/:alkaliLotId', heading: 'Titration sheet' },
+  { state: 'ash tested', path: '/paper/rub-log/:batchId', heading: 'Sheet for rub tests' },
   {
     state: 'ash tested',
     path: '/kettle/alkali/:alkaliLotId/test',

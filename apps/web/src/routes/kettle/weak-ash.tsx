@@ -10,6 +10,7 @@ import {
   ButtonRow,
   Caution,
   FlagTag,
+  Fold,
   NumberRow,
   Reasons,
   SideAction,
@@ -18,10 +19,11 @@ import { TapButton, TapGroup } from '../../walk/taps.tsx'
 import { useWords } from '../../words.tsx'
 import type { PotAt } from './pot-at.ts'
 
-/** What was found, then each rescue with what it brings. */
-const IN_NUMBERS = [
-  ...['lotEqPerKg', 'inPotEqPerKg', 'wantedEqPerKg', 'stepEqPerKg', 'moreAshCups', 'ashInAllCups', 'moreAshG'],
-  ...['calciumHydroxideG', 'calciumHydroxideEqPerKg', 'hydroxideNowMolPerL', 'hydroxideWithLimeMolPerL'],
+/** What was found and what each rescue takes; what each brings stands behind a tap, so that the taps stay near. */
+const FIRST = ['lotEqPerKg', 'moreAshCups', 'ashInAllCups', 'calciumHydroxideG']
+const BEHIND = [
+  ...['inPotEqPerKg', 'wantedEqPerKg', 'stepEqPerKg', 'moreAshG'],
+  ...['calciumHydroxideEqPerKg', 'hydroxideNowMolPerL', 'hydroxideWithLimeMolPerL'],
 ]
 
 export function WeakAsh({
@@ -51,27 +53,28 @@ export function WeakAsh({
   const limeG = value('calciumHydroxideG')
   const lime = Object.values(facts.alkaliLots).findLast(({ alkali }) => alkali === 'calcium-hydroxide')
   const pot = { batchId: batch.batchId, potLoad: walk.potLoad }
+  const numbers = (ids: readonly string[]) => (
+    <NumberRow>
+      {ids.map((id) => {
+        const reckoned = value(id)
+        const label = say(`kettle:weak-value-${id}` as MessageKey)
+        return (
+          reckoned && (
+            <BigNumber key={id} label={label} reckoned={reckoned} size="small" asWeighed={reckoned.unit === 'G'} />
+          )
+        )
+      })}
+    </NumberRow>
+  )
   return (
     <section className="refusal" aria-label={say('kettle:walk-ash-title')}>
       <h3>{say('kettle:walk-ash-title')}</h3>
       <FlagTag label={say('kettle:walk-ash-softening')} value={isSoftening} onValue={setSoftening} />
       {advice.lacks.length === 0 && (
-        <NumberRow>
-          {IN_NUMBERS.map((id) => {
-            const reckoned = value(id)
-            return (
-              reckoned && (
-                <BigNumber
-                  key={id}
-                  label={say(`kettle:weak-value-${id}` as MessageKey)}
-                  reckoned={reckoned}
-                  size="small"
-                  asWeighed={reckoned.unit === 'G'}
-                />
-              )
-            )
-          })}
-        </NumberRow>
+        <>
+          {numbers(FIRST)}
+          <Fold title={say('kettle:weak-numbers')}>{numbers(BEHIND)}</Fold>
+        </>
       )}
       <Reasons sentences={advice.reasons} />
       {advice.warnings.map((sentence) => (
