@@ -365,9 +365,9 @@ export {
   slippedRange,
   slipRange,
 } from './slip/slip-forecast.ts'
+export { SLIP_PRIOR, type SlipPot, type SlipRub } from './slip/slip-model.ts'
 export { type SlipScore, type StageScore, scoreSlip } from './slip/slip-score.ts'
 export { type BetaShape, betaCdfFraction, betaQuantile } from './statistics/beta.ts'
-export { SLIP_PRIOR, type SlipPot, type SlipRub } from './slip/slip-model.ts'
 export { atLeastFraction, betaBinomialAtLeastFraction } from './statistics/binomial.ts'
 export {
   type CountOf,
