@@ -11,6 +11,9 @@ const HEIGHT = 360
 const BASE = 340
 const MIDDLE = WIDTH / 2
 
+/** The box of a drawing whose jar begins at `top`, its lid just inside. */
+const boxBelow = (top: number) => `0 ${top - 20} ${WIDTH} ${HEIGHT - top + 20}`
+
 const degrees = (valueC: number) => formatQuantity({ value: Math.round(valueC), unit: 'C' })
 
 /** A solid pack: every cell of the cross-section at this minute. */
@@ -30,11 +33,13 @@ export const SolidJar = memo(function SolidJar({
   const y = (z: number) => BASE - z * perM
   const coolest = Math.min(...framesC)
   const hottest = Math.max(...framesC)
-  const levels = [...STEPS_C].filter((level) => level > coolest && level < hottest && level % 10 === 0)
+  // Few enough lines to read their numbers.
+  const apartC = hottest - coolest > 25 ? 2 * STEP_C : STEP_C
+  const levels = [...STEPS_C].filter((level) => level > coolest && level < hottest && level % apartC === 0)
   return (
     <svg
       className="heat-drawing"
-      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      viewBox={boxBelow(y(zFacesM[nz]!))}
       role="img"
       aria-label={say('heat:cut-alt-solid', {
         minute: { value: at, unit: 'Min' },
@@ -116,7 +121,7 @@ export const LooseJar = memo(function LooseJar({
   return (
     <svg
       className="heat-drawing"
-      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      viewBox={boxBelow(top)}
       role="img"
       aria-label={say('heat:cut-alt-loose', {
         minute: { value: Math.round(minute), unit: 'Min' },

@@ -1,6 +1,6 @@
 /** The picture taken along: as a drawing, as an image, as numbers, on paper. Each says that it changes no direction. */
 import { pictureCsv } from '@crib/planning'
-import type { JarPicture, MadeUpRun } from '@crib/science'
+import { convert, type JarPicture, type MadeUpRun } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
 import { memo, useState } from 'react'
 import { createPortal } from 'react-dom'
@@ -28,7 +28,7 @@ export const Export = memo(function Export({
     say('heat:take-set', {
       jar: say(run.jar === 'quart' ? 'canner:run-screen-quart' : 'canner:run-screen-pint'),
       pack: say(run.pack === 'packed solid' ? 'heat:why-pack-tight' : 'heat:why-pack-loose'),
-      pressure: { value: run.gaugeKPa, unit: 'KPaGauge' },
+      pressure: { value: Number(convert(run.gaugeKPa, 'KPaGauge', 'PsiGauge').toFixed(1)), unit: 'PsiGauge' },
       height: formatQuantity({ value: Math.round(run.elevationM), unit: 'M' }),
       vent: { value: run.ventMin, unit: 'Min' },
       hold: { value: run.holdMin, unit: 'Min' },

@@ -46,7 +46,7 @@ export function sheetOfDrawings(
     )
     const x = left
     left += box.width + MARGIN
-    return `<svg x="${x}" y="${top}" width="${box.width}" height="${box.height}" viewBox="0 0 ${box.width} ${box.height}">${inner}</svg>`
+    return `<svg x="${x}" y="${top}" width="${box.width}" height="${box.height}" viewBox="${box.x} ${box.y} ${box.width} ${box.height}">${inner}</svg>`
   })
   const words = lines.map((line, i) => text(MARGIN, top + tallest + LINE * (i + 1.2), line, ''))
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}"><style>${STYLE}</style><rect width="${width}" height="${height}" fill="#ffffff"/>${text(MARGIN, MARGIN + LINE, title, ' class="heat-strong" style="font-size:22px"')}${placed.join('')}${words.join('')}</svg>`
