@@ -31,6 +31,7 @@ const portlandite = readReferenceTable(new URL('./equilibria.portlandite.csv', i
   'temperatureC',
   'logK',
 ])
+const iapws = readReferenceTable(new URL('./equilibria.iapws.csv', import.meta.url), ['temperatureC', 'A', 'pKw'])
 const slopes = readReferenceTable(new URL('./activity.debye-hueckel.csv', import.meta.url), ['temperatureC', 'A'])
 
 function solved(mixture: Mixture, temperatureC: number, options = {}): Speciation {
@@ -60,6 +61,14 @@ describe('equilibrium constants', () => {
   test.each(slopes.rows)('go with a Debye-Hückel slope of $A at $temperatureC °C', ({ temperatureC, A }) => {
     expect(Math.abs(debyeHueckel(temperatureC).A - A)).toBeLessThanOrEqual(0.001)
   })
+
+  test.each(iapws.rows)(
+    'are near those of the formulations for steam at $temperatureC °C',
+    ({ temperatureC, A, pKw }) => {
+      expect(Math.abs(debyeHueckel(temperatureC).A / A - 1)).toBeLessThanOrEqual(0.006)
+      expect(Math.abs(-equilibriaAt(temperatureC).water - pKw)).toBeLessThanOrEqual(0.015)
+    },
+  )
 
   test.each([-1, 101, Number.NaN])('are refused at %s °C', (temperatureC) => {
     expect(() => equilibriaAt(temperatureC)).toThrow(ValidRangeError)
