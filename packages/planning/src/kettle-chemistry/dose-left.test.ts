@@ -23,12 +23,12 @@ test('a weaker lot counts for what it brings, and what is over is told', () => {
 })
 
 test('a strength no lot has is refused', () => {
-  expect(() => doseLeft({ ...POT, nextLotEqPerKg: 0 })).toThrow(ValidRangeError)
+  expect(() => doseLeft({ ...POT, additions: [], nextLotEqPerKg: 0 })).toThrow(ValidRangeError)
   expect(() => doseLeft({ ...POT, additions: [put(-1)] })).toThrow('massG')
 })
 
 test('as a calculation it shows what is on the corn, what is left and the next step', () => {
-  const result = doseLeftCalc.run(doseLeftCalc.example)
+  const result = doseLeftCalc.run(doseLeftCalc.example as never)
   if (!result.ok) throw new Error(result.refused)
   const of = (id: string) => result.values.find((value) => value.id === id)!.value
   expect(of('soFarEqPerKg')).toBeCloseTo((0.05 * 0.9) / 0.68, 9)

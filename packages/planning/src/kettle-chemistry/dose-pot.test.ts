@@ -1,14 +1,16 @@
 import type { Facts } from '@crib/journal'
 import { createWords } from '@crib/wording'
 import { expect, test } from 'vitest'
-import { dosePot } from './dose-pot.ts'
+import { type DoseWish, dosePot } from './dose-pot.ts'
 
 const NO_KITCHEN = { kitchen: null } as unknown as Facts
 const words = createWords()
-const wish = {
-  ...{ alkali: 'sodium-hydroxide', waterL: 3.8, wish: 'on-corn', wanted: 0.1 },
+const wish: DoseWish = {
+  alkali: 'sodium-hydroxide',
+  wish: 'on-corn',
+  ...{ waterL: 3.8, wanted: 0.1 },
   corn: { value: 1, unit: 'LiquidQt' },
-} as const
+}
 
 test('a liquid quart of corn is a pound and a half, and the pot boils where the kitchen lies', () => {
   const pot = dosePot(NO_KITCHEN, wish)
