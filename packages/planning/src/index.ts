@@ -284,7 +284,6 @@ export {
 } from './kettle-chemistry/dose-across.ts'
 export { type Addition, type DoseLeft, type DoseLeftInput, doseLeft } from './kettle-chemistry/dose-left.ts'
 export { type DosePot, type DoseWish, dosePot } from './kettle-chemistry/dose-pot.ts'
-export { type LotStrength, type LotTest, lotStrength } from './kettle-chemistry/lot-strength.ts'
 export {
   type LyePaper,
   lyePaper,
@@ -293,6 +292,7 @@ export {
   type TitrationPaper,
   titrationPaper,
 } from './kettle-chemistry/kettle-paper.ts'
+export { type LotStrength, type LotTest, lotStrength } from './kettle-chemistry/lot-strength.ts'
 export {
   type LotTestFound,
   lotOverTime,
