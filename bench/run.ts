@@ -18,6 +18,7 @@ import type { Measured } from './question.ts'
 import { recallOfJars } from './recall.ts'
 import { seedWhatIfSlider } from './seed-what-if.ts'
 import { serverFirstByte } from './server-first-byte.ts'
+import { thousandLabels } from './thousand-labels.ts'
 
 const BASELINE = 'bench/baseline.json'
 const QUESTIONS = [
@@ -26,6 +27,7 @@ const QUESTIONS = [
   serverFirstByte,
   firstLoad,
   recallOfJars,
+  thousandLabels,
   journalAppend,
   journalPostgres,
   journalMillion,

@@ -139,6 +139,9 @@ describe('paper over HTTP', () => {
         .subarray(0, 5)
         .toString(),
     ).toBe('%PDF-')
+    const bytes = async (path: string) => Buffer.from(await (await post(path, document)).arrayBuffer())
+    expect((await bytes('/api/paper?print=large')).equals(await bytes('/api/paper'))).toBe(false)
+    expect((await post('/api/paper?print=huge', document)).status).toBe(400)
     expect((await post('/api/paper', { title: 'no blocks' })).status).toBe(400)
     expect((await post('/api/paper', { ...document, madeAt: 'yesterday' })).status).toBe(400)
   })

@@ -79,6 +79,12 @@ export const LOOKS: readonly Look[] = [
   { state: 'during a batch', path: '/paper/batch-sheet/:batchId', heading: 'Batch sheet' },
   { state: 'during a batch', path: '/paper/canner-card/:cannerId', heading: 'Card of yard canner' },
   { state: 'during a batch', path: '/paper/wall-board/:batchId', heading: 'Wall board' },
+  { state: 'during a batch', path: '/paper/class-sheet/:batchId', heading: 'Class sheet', words: 'Making hominy' },
+  ...(['during a batch', 'demo kitchen', 'stocked pantry'] as const).map((state) => ({
+    ...{ state, path: `/paper/year/${new Date().getFullYear()}` },
+    heading: `The year ${new Date().getFullYear()} on a sheet`,
+  })),
+  { state: 'stocked pantry', path: '/paper/call-list/load/YC-1', heading: 'Whom to call', words: 'the ford' },
   { state: 'during a batch', path: '/paper/process-log', heading: 'Blank process log' },
   { state: 'during a batch', path: '/kettle', heading: 'Kettle' },
   { state: 'during a batch', path: '/crib', heading: 'Crib', words: 'Lantern flint' },

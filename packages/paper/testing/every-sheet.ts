@@ -1,5 +1,5 @@
 /** Every kind of sheet, made out for the invented days, with what it must say and how many pages it may take. */
-import { createWords } from '@crib/wording'
+import { createWords, type Words } from '@crib/wording'
 import {
   bagLabels,
   batchSheet,
@@ -8,6 +8,7 @@ import {
   jarLabels,
   LABEL_SHEETS,
   type LabelSheetId,
+  labelsOfFood,
   lyeSheet,
   type PaperDocument,
   type PaperSize,
@@ -23,8 +24,9 @@ import * as days from './invented-days.ts'
 import * as kettle from './kettle-days.ts'
 import * as planned from './planned-days.ts'
 import * as recalls from './recalled-day.ts'
+import { kettlebrookYear, ostreyClass, PACKS } from './year-and-class.ts'
 
-const words = createWords()
+const WORDS = createWords()
 
 export interface SheetCase {
   readonly name: string
@@ -34,14 +36,15 @@ export interface SheetCase {
   readonly mustSay: readonly string[]
 }
 
-const PLAIN_SHEETS: readonly {
+export const PLAIN_SHEETS: readonly {
   readonly name: string
-  readonly make: (paper: PaperSize) => PaperDocument
+  readonly make: (paper: PaperSize, words: Words) => PaperDocument
   readonly mustSay: readonly string[]
+  readonly pageCount?: number
 }[] = [
   {
     name: 'batch sheet, S2',
-    make: (paper) => batchSheet(days.OSTREY_BATCH, days.setting(paper), words),
+    make: (paper, words) => batchSheet(days.OSTREY_BATCH, days.setting(paper), words),
     mustSay: [
       'Seed first',
       '6 liquid qt (5.68 L)',
@@ -60,7 +63,7 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'canner card near the line, S3',
-    make: (paper) => cannerCard(days.RIDGE_DIAL, days.setting(paper), words),
+    make: (paper, words) => cannerCard(days.RIDGE_DIAL, days.setting(paper), words),
     mustSay: [
       'Hold at 12 psi 83 kPa',
       'The table’s own value for 604 m (1,982 ft): 11 psi (76 kPa)',
@@ -75,7 +78,7 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'canner card of a gauge that reads high, S4',
-    make: (paper) => cannerCard(days.TALLOW_DIAL, days.setting(paper), words),
+    make: (paper, words) => cannerCard(days.TALLOW_DIAL, days.setting(paper), words),
     mustSay: [
       'Hold at 13 psi 90 kPa',
       'A dip is any reading below 12.5 psi',
@@ -88,7 +91,7 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'batch sheet from a plan, S2',
-    make: (paper) => planned.plannedBatchSheet(planned.ostreyPlan(), paper, words),
+    make: (paper, words) => planned.plannedBatchSheet(planned.ostreyPlan(), paper, words),
     mustSay: [
       'Seed first, then food.',
       '6 liquid qt (5.68 L)',
@@ -106,17 +109,17 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'batch sheet from a plan of thick hulls in calcium hydroxide, washed by common practice, for the freezer',
-    make: (paper) => planned.plannedBatchSheet(planned.ostreyPlan(planned.THICK_FOR_THE_FREEZER), paper, words),
+    make: (paper, words) => planned.plannedBatchSheet(planned.ostreyPlan(planned.THICK_FOR_THE_FREEZER), paper, words),
     mustSay: ['Seed first, then food.', 'Scrub', 'Splash goggles on before the alkali goes in'],
   },
   {
     name: 'canner card from a plan near the line, S3',
-    make: (paper) => planned.plannedCard(planned.NEIGHBOUR, paper, words),
+    make: (paper, words) => planned.plannedCard(planned.NEIGHBOUR, paper, words),
     mustSay: ['Hold at 12 psi 83 kPa', '18 ft', '11 psi (76 kPa)', '60 min', 'A dip is any reading below 12 psi'],
   },
   {
     name: 'canner card from a plan of a gauge that reads high, S4',
-    make: (paper) => planned.plannedCard(planned.TALLOW, paper, words),
+    make: (paper, words) => planned.plannedCard(planned.TALLOW, paper, words),
     mustSay: [
       'Hold at 13 psi 90 kPa',
       'A dip is any reading below 12.5 psi',
@@ -127,22 +130,22 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'card without a number from a plan off the table, S3',
-    make: (paper) => planned.plannedCard(planned.CAMP, paper, words),
+    make: (paper, words) => planned.plannedCard(planned.CAMP, paper, words),
     mustSay: ['No number', '8,005.2 ft', 'ask your extension office', 'For information only: 15 lb'],
   },
   {
     name: 'canner card of a weight, S6',
-    make: (paper) => cannerCard(days.MILLRIND_WEIGHT, days.setting(paper), words),
+    make: (paper, words) => cannerCard(days.MILLRIND_WEIGHT, days.setting(paper), words),
     mustSay: ['Use the 15 lb weight 103 kPa', 'the moment the weight stops its jiggle or rock', 'Loads A-1, A-2, A-3'],
   },
   {
     name: 'card without a number, S3',
-    make: (paper) => refusedCard(days.CAMP_REFUSED, days.setting(paper), words),
+    make: (paper, words) => refusedCard(days.CAMP_REFUSED, days.setting(paper), words),
     mustSay: ['No number', '8,005.2 ft is outside the table used here', 'ask your extension office'],
   },
   {
     name: 'process log, filled, S5',
-    make: (paper) => processLog(days.HARK_LAKE_LOG, days.setting(paper), words),
+    make: (paper, words) => processLog(days.HARK_LAKE_LOG, days.setting(paper), words),
     mustSay: [
       'Process log: load H-1',
       'Vented 10 min, held 12 psi for 60 min, from 10:56 to 11:56.',
@@ -153,12 +156,12 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'process log, blank',
-    make: (paper) => processLog({ head: {}, standing: days.RIDGE_DIAL.standing }, days.setting(paper), words),
+    make: (paper, words) => processLog({ head: {}, standing: days.RIDGE_DIAL.standing }, days.setting(paper), words),
     mustSay: ['Load code', 'Vent closed', 'Dip (full time again from the regain)', 'Lowest reading seen', 'Departures'],
   },
   {
     name: 'seed envelope, S1',
-    make: (paper) => seedEnvelope(days.HERON_ENVELOPE, days.setting(paper), words),
+    make: (paper, words) => seedEnvelope(days.HERON_ENVELOPE, days.setting(paper), words),
     mustSay: [
       'Heron Foot flint, 2026',
       'Seed, not food.',
@@ -170,7 +173,7 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'germination sheet, S1',
-    make: (paper) => germinationSheet(days.HERON_TEST, days.setting(paper), words),
+    make: (paper, words) => germinationSheet(days.HERON_TEST, days.setting(paper), words),
     mustSay: [
       'Sprouting test',
       '50 kernels, counted twice',
@@ -182,7 +185,7 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'reserve tags, S1',
-    make: (paper) => reserveTags(days.HERON_TAGS, days.setting(paper), words),
+    make: (paper, words) => reserveTags(days.HERON_TAGS, days.setting(paper), words),
     mustSay: [
       'Sow 2027',
       'Sow 2028',
@@ -194,7 +197,7 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'wall board, S6',
-    make: (paper) => wallBoard(days.MILLRIND_BOARD, days.setting(paper), words),
+    make: (paper, words) => wallBoard(days.MILLRIND_BOARD, days.setting(paper), words),
     mustSay: [
       'B-3 Canner B 9 11 psi 13:56',
       'A-1 Canner A 14 15 lb weight 08:30',
@@ -203,7 +206,7 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'recall notice of canner B, S6',
-    make: (paper) => recalls.boardNotice(paper, words),
+    make: (paper, words) => recalls.boardNotice(paper, words),
     mustSay: [
       'Recall: look for these jars',
       'MILL-261103-B1 3 Nov 2026 9',
@@ -215,7 +218,7 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'call list of canner B, S6',
-    make: (paper) => recalls.keeperList(paper, words),
+    make: (paper, words) => recalls.keeperList(paper, words),
     mustSay: [
       'house 4 MILL-261103-B1 2',
       'house 30',
@@ -225,7 +228,7 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'before alkali goes in',
-    make: (paper) => lyeSheet(kettle.LYE, days.setting(paper), words),
+    make: (paper, words) => lyeSheet(kettle.LYE, days.setting(paper), words),
     mustSay: [
       'Corrosive to skin and eyes',
       '56.7 g',
@@ -239,7 +242,7 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'titration sheet, S2',
-    make: (paper) => titrationSheet(kettle.TITRATION, days.setting(paper), words),
+    make: (paper, words) => titrationSheet(kettle.TITRATION, days.setting(paper), words),
     mustSay: [
       'M-0',
       '0.9 eq/kg',
@@ -251,7 +254,7 @@ const PLAIN_SHEETS: readonly {
   },
   {
     name: 'rub log, S2',
-    make: (paper) => rubLog(kettle.RUB_LOG, days.setting(paper), words),
+    make: (paper, words) => rubLog(kettle.RUB_LOG, days.setting(paper), words),
     mustSay: [
       'The rub decides, not the clock',
       'Slipped of 20',
@@ -259,13 +262,48 @@ const PLAIN_SHEETS: readonly {
       'the pain may come hours later',
     ],
   },
+  {
+    name: 'class sheet of a corn that may be named, S2',
+    make: (paper, words) => ostreyClass(paper, words, 'Lantern flint'),
+    pageCount: 2,
+    mustSay: [
+      'Making hominy',
+      'Lantern flint hominy',
+      'Asked with it: Not to be sold.',
+      'Seed is put by before any corn is food.',
+      'Splash goggles on before the alkali goes in',
+      'Rub the hulls off',
+      'What we saw',
+      'go by the canner',
+    ],
+  },
+  {
+    name: 'class sheet of a corn that is not named',
+    make: (paper, words) => ostreyClass(paper, words),
+    pageCount: 2,
+    mustSay: ['Making hominy', 'Hominy · 14 Nov 2026', 'flood with water at once for 15 min'],
+  },
+  {
+    name: 'year sheet, S1 and S2',
+    make: kettlebrookYear,
+    mustSay: [
+      'The year 2026',
+      'Brought in 20.4 kg',
+      'Cobs and silk (gap)',
+      'OSTR-261103-A3 The old dial 6 70 min Yes, see the log',
+      '92 %, between 81 and 98 %',
+      'Lantern flint, 2025',
+      'not tested',
+      'What we learnt',
+    ],
+  },
 ]
 
 export const PLAIN_CASES: readonly SheetCase[] = (['letter', 'a4'] as const).flatMap((paper) =>
-  PLAIN_SHEETS.map(({ name, make, mustSay }) => ({
+  PLAIN_SHEETS.map(({ name, make, mustSay, pageCount = 1 }) => ({
     name: `${name}, ${paper}`,
-    document: make(paper),
-    pageCount: 1,
+    document: make(paper, WORDS),
+    pageCount,
     mustSay: [...mustSay, 'Invented demo, not a real kitchen', 'numbers by guidance-2026-11'],
   })),
 )
@@ -282,6 +320,20 @@ const LABEL_PAGES: Readonly<Record<LabelSheetId, number>> = {
   'letter-2x3': 5,
   'a4-2x5-cut': 3,
   'letter-2x5-cut': 3,
+}
+
+/** Ten packs: two each of five kinds. */
+const PACK_PAGES: Readonly<Record<LabelSheetId, number>> = {
+  ...LABEL_PAGES,
+  'a4-3x7': 1,
+  'a4-3x8': 1,
+  'a4-2x7': 1,
+  'a4-2x4': 2,
+  'letter-2x5': 1,
+  'letter-2x7': 1,
+  'letter-2x3': 2,
+  'a4-2x5-cut': 1,
+  'letter-2x5-cut': 1,
 }
 
 /** Holds a departed load or the word demo beside a household, not all three; builders.test.ts prints the departed one. */
@@ -301,7 +353,7 @@ export const LABEL_CASES: readonly LabelCase[] = (Object.keys(LABEL_SHEETS) as L
   {
     name: `jar labels, S6, ${sheetId}`,
     sheetId,
-    document: jarLabels(labelsFor(sheetId), { sheet: sheetId }, days.setting('a4'), words),
+    document: jarLabels(labelsFor(sheetId), { sheet: sheetId }, days.setting('a4'), WORDS),
     pageCount: LABEL_PAGES[sheetId],
     records: days.MILLRIND_LABELS.map(({ record }) => record ?? ''),
     mustSay: [
@@ -319,10 +371,27 @@ export const LABEL_CASES: readonly LabelCase[] = (Object.keys(LABEL_SHEETS) as L
   {
     name: `bag labels on a part-used sheet, ${sheetId}`,
     sheetId,
-    document: bagLabels(days.FREEZER_BAGS, { sheet: sheetId, skipCount: 3 }, days.setting('a4'), words),
+    document: bagLabels(days.FREEZER_BAGS, { sheet: sheetId, skipCount: 3 }, days.setting('a4'), WORDS),
     // Three used and four more: one too many for the sheet of six.
     pageCount: sheetId === 'letter-2x3' ? 2 : 1,
     records: days.FREEZER_BAGS.map(({ record }) => record ?? ''),
     mustSay: ['LF-3-F', '3 Nov 2026', 'Lantern flint hominy', 'Frozen', 'emo'],
   },
+  ...(sheetId === SMALLEST
+    ? []
+    : [
+        {
+          name: `packs kept five ways, ${sheetId}`,
+          sheetId,
+          document: labelsOfFood(
+            PACKS.map((label) => ({ label, count: 2 })),
+            { sheet: sheetId },
+            days.setting('a4'),
+            WORDS,
+          ),
+          pageCount: PACK_PAGES[sheetId],
+          records: PACKS.flatMap(({ record }) => [record, record]),
+          mustSay: ['3 Nov 2027', '0.5 kg', 'Airtight, cool and dark', 'Not to be sold.', 'emo'],
+        },
+      ]),
 ])

@@ -124,7 +124,13 @@ test('sheet, card, log, board and labels come out as PDF files', async () => {
     ['process-log', '--load', 'OSTR-261103-A1'],
     ['wall-board'],
     ['jar-labels'],
+    ['jar-labels', '--large'],
     ['bag-labels', '--labels', 'a4-3x7', '--skip', '2'],
+    ['batch-sheet', '--large'],
+    ['class-sheet'],
+    ['year', '--for', 'community'],
+    ['recall-notice', '--canner', 'yard canner', '--contact', 'the kitchen by the mill'],
+    ['call-list', '--load', 'OSTR-261103-A1'],
   ]) {
     const file = join(terminal.folder, `${args.join('-')}.pdf`)
     const { exitCode, err } = await terminal.crib('paper', ...args, '--out', file)
@@ -147,6 +153,9 @@ test.each([
   [['poster'], 'must be one of: batch-sheet'],
   [['jar-labels'], 'Nothing in the pantry to label'],
   [['batch-sheet', '--batch', 'Heron Foot'], 'No batch in this book is called Heron Foot'],
+  [['recall-notice'], 'begins with a load, a canner or a corn'],
+  [['call-list', '--load', 'B-9'], 'Nothing in this book comes from there.'],
+  [['year', '--for', 'strangers'], 'must be one of: keeper, family, community, open'],
   [['canner-card', '--paper', 'foolscap'], 'must be one of: letter, a4'],
 ])('crib paper %j is refused and no file is left', async (args, reason) => {
   const file = join(terminal.folder, 'x.pdf')

@@ -54,7 +54,8 @@ export function classSheet(input: ClassSheetInput, setting: PrintSetting, words:
         lines: [[contents, ...(input.date === undefined ? [] : [dateText(input.date)])].join('  ·  ')],
         strongLines: [words.say('paper:class-seed-first')],
       },
-      { kind: 'notice', title: words.say('paper:class-before'), lines: wordAll(input.before, words) },
+      { kind: 'heading', level: 2, text: words.say('paper:class-before') },
+      { kind: 'cautions', careWord: words.say('paper:care'), lines: wordAll(input.before, words) },
       wordAll(input.conditions, words).map(
         (condition) => ({ kind: 'line', text: words.say('paper:label-condition', { condition }) }) as const,
       ),

@@ -59,13 +59,13 @@ export function numberParts(reckoned: Reckoned): { number: string; unit: string;
   return { number, unit: rest, ...(bracket >= 0 && { beside: full.slice(bracket + 2, -1) }) }
 }
 
+const DAY_TEXT = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' })
+
 /** `3 Nov 2026`: read alike on both sides of an ocean. */
 export function dateText(isoDate: string): string {
   const date = new Date(`${isoDate}T00:00:00Z`)
   if (Number.isNaN(date.getTime())) throw new RangeError(`"${isoDate}" is not a date; write it as 2026-11-03`)
-  return new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' }).format(
-    date,
-  )
+  return DAY_TEXT.format(date)
 }
 
 /** Blocks, without those left out. */

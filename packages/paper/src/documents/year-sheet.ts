@@ -24,7 +24,7 @@ export function yearSheet(
   return documentOf(setting, words, {
     title,
     typePt: 11,
-    fitPages: 2,
+    fitPages: 1,
     blocks: blocksOf(
       {
         kind: 'head',

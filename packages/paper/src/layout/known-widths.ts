@@ -21,6 +21,8 @@ const FIRST_BEYOND_LATIN = 0x370
 const AS_WIDE_AS_HIGH = 1000
 /** Against kerning and a browser's own rounding. */
 const ALLOWANCE = 1.003
+/** And against letters pushed apart, which in a short word is more than that. [parts of the size] */
+const PUSHED_APART = 0.006
 
 const TABLES = new Map(Object.entries(WIDTHS).map(([face, list]) => [face, list.split(' ').map(Number)]))
 
@@ -34,8 +36,11 @@ export function knownWidth(letter: string, face: Face): number {
 }
 
 export const KNOWN_MEASURE: Measure = {
-  width: (text, face, sizePt) =>
-    ([...text].reduce((sum, letter) => sum + knownWidth(letter, face), 0) / 1000) * sizePt * ALLOWANCE,
+  width: (text, face, sizePt) => {
+    if (text === '') return 0
+    const thousandths = [...text].reduce((sum, letter) => sum + knownWidth(letter, face), 0)
+    return ((thousandths / 1000) * ALLOWANCE + PUSHED_APART) * sizePt
+  },
   metrics: (face) =>
     face === 'display'
       ? { ascent: 0.935, descent: 0.265, capital: 0.704 }

@@ -27,21 +27,27 @@ export class LabelTooSmallError extends RangeError {
 /** White kept inside a label's edge, against a feed that is a little off. [mm] */
 const PAD_MM = 1.5
 
-/** @throws {LabelTooSmallError} when not even the shortest wording fits. */
-export function labelPages({ sheet, skipCount, labels }: LabelsBlock, measure: Measure, leastPt: number): Ink[][] {
+/**
+ * Page after page, so that a thousand labels need no more room than a sheet of them.
+ *
+ * @throws {LabelTooSmallError} when not even the shortest wording fits.
+ */
+export function* labelPages(
+  { sheet, skipCount, labels }: LabelsBlock,
+  measure: Measure,
+  leastPt: number,
+): Generator<Ink[]> {
   const perPage = sheet.columnCount * sheet.rowCount
-  const pages: Ink[][] = []
-  // Labels of one load are alike, and are fitted once.
-  const fitted = new Map<Label, Setting>()
-  for (const [index, label] of labels.entries()) {
-    const place = index + skipCount
-    const pageIndex = Math.floor(place / perPage)
-    while (pages.length <= pageIndex) pages.push([])
-    const set = fitted.get(label) ?? fittingTexts(label, sheet, measure, leastPt)
-    fitted.set(label, set)
-    pages[pageIndex]?.push(...labelInk(label, labelBox(sheet, place % perPage), sheet, set))
+  // Labels of one lot are alike, and are fitted once.
+  let last: { readonly label: Label; readonly setting: Setting } | undefined
+  for (let first = -skipCount; first < labels.length; first += perPage) {
+    const page: Ink[] = []
+    for (const [index, label] of labels.slice(Math.max(0, first), first + perPage).entries()) {
+      if (last?.label !== label) last = { label, setting: fittingTexts(label, sheet, measure, leastPt) }
+      page.push(...labelInk(label, labelBox(sheet, index + Math.max(0, -first)), sheet, last.setting))
+    }
+    yield page
   }
-  return pages
 }
 
 /** Where the label numbered `place` lies on its page, counted along the rows from 0. [pt] */

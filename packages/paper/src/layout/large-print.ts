@@ -9,6 +9,9 @@ export const LARGE_LEAST_PT = 16
 /** Running text in large print. [pt] */
 export const LARGE_BODY_PT = 18
 
+/** A table of no more rows than this stays on one page. [rows] */
+const FEW_ROWS = 6
+
 /** Blocks rearranged for large type; a document of ordinary print is handed back as it is. */
 export function enlarged(document: PaperDocument): PaperDocument {
   if (!document.largePrint) return document
@@ -18,6 +21,10 @@ export function enlarged(document: PaperDocument): PaperDocument {
 
 function enlargedBlock(block: Block): readonly Block[] {
   switch (block.kind) {
+    case 'big-number': {
+      const notes = [...block.why, ...block.small].map(lineOf)
+      return [{ ...block, why: [], small: [] }, ...(notes.length > 0 ? [{ kind: 'rule' } as const, ...notes] : [])]
+    }
     case 'facts':
       return [{ ...block, columns: block.columns === 1 ? 1 : 2 }]
     case 'write-ins':
@@ -26,6 +33,8 @@ function enlargedBlock(block: Block): readonly Block[] {
       return stepByStep(block)
     case 'columns':
       return block.columns.flatMap(({ blocks }) => blocks.flatMap(enlargedBlock))
+    case 'table':
+      return block.rows.length > FEW_ROWS ? [block] : [{ kind: 'together', blocks: [block] }]
     case 'together':
       return [{ ...block, blocks: block.blocks.flatMap(enlargedBlock) }]
     default:
@@ -33,18 +42,25 @@ function enlargedBlock(block: Block): readonly Block[] {
   }
 }
 
+function lineOf(text: string): Block {
+  return { kind: 'line', text }
+}
+
 /** Each step with its own lines to write on below it. */
 function stepByStep({ careWord, items }: ChecklistBlock): readonly Block[] {
   const hasMargin = items.some(({ margin }) => margin !== undefined)
-  return items.flatMap(({ writeIns = [], ...item }): Block[] => {
+  return items.flatMap(({ writeIns = [], cautions = [], ...item }): Block[] => {
     const step: Block = {
       kind: 'checklist',
       careWord,
       // Steps without a clock keep in line with those that have one.
       items: [{ ...item, ...(hasMargin && { margin: item.margin ?? '' }) }],
     }
-    if (writeIns.length === 0) return [step]
+    const care: Block[] = cautions.length === 0 ? [] : [{ kind: 'cautions', careWord, lines: cautions }]
+    if (writeIns.length === 0) return [step, ...care]
     const lines = writeIns.map((label) => ({ label }))
-    return [{ kind: 'together', blocks: [step, { kind: 'write-ins', columns: lines.length > 1 ? 2 : 1, lines }] }]
+    return [
+      { kind: 'together', blocks: [step, ...care, { kind: 'write-ins', columns: lines.length > 1 ? 2 : 1, lines }] },
+    ]
   })
 }

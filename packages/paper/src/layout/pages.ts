@@ -30,6 +30,11 @@ const OVERLEAF_PT = 10.5
  * @throws {RangeError} when a part is beyond its limits, a block is longer than a page, or labels share a document with other blocks; {LabelTooSmallError} when a label cannot hold its words.
  */
 export function layOut(given: PaperDocument, measure: Measure, missing = ''): readonly PageOfInk[] {
+  return [...eachPage(given, measure, missing)]
+}
+
+/** The same, page after page: labels are laid out only as they are asked for. */
+export function* eachPage(given: PaperDocument, measure: Measure, missing = ''): Generator<PageOfInk> {
   checkDocument(given)
   const document = enlarged(given)
   const paper = PAPER_MM[document.paper]
@@ -37,15 +42,14 @@ export function layOut(given: PaperDocument, measure: Measure, missing = ''): re
   const [first] = document.blocks
   if (first?.kind === 'labels') {
     if (document.blocks.length > 1) throw new RangeError('labels fill whole pages: give them a document of their own')
-    return labelPages(first, measure, document.largePrint ? LARGE_LEAST_PT : SMALLEST_PT).map((ink) => ({
-      ...size,
-      ink,
-    }))
+    const leastPt = document.largePrint ? LARGE_LEAST_PT : SMALLEST_PT
+    for (const ink of labelPages(first, measure, leastPt)) yield { ...size, ink }
+    return
   }
   const margin = mmToPt(document.marginMm)
   const inside = { width: size.widthPt - 2 * margin, height: size.heightPt - 2 * margin - footerPt(document) }
   const pages = fitted(document, inside, measure)
-  return pages.map((pieces, index) => ({
+  yield* pages.map((pieces, index) => ({
     ...size,
     ink: [...place(pieces, margin), ...footerInk(document, { index, count: pages.length, missing }, size, measure)],
   }))

@@ -40,20 +40,27 @@ export interface Run {
 export class Faces implements Measure {
   readonly #doc: Doc
   readonly #fonts = new Map<string, EmbeddedFont>()
+  /** By face and word: widths grow with the size alone. */
   readonly #widths = new Map<string, number>()
-  readonly #runs = new Map<string, readonly Run[]>()
   readonly #missing = new Set<string>()
 
   constructor(doc: Doc) {
     this.#doc = doc
     for (const [face, files] of Object.entries(FILES)) {
       for (const [index, file] of files.entries()) {
-        const name = `${face} ${index}`
-        doc.registerFont(name, file)
-        doc.font(name)
-        this.#fonts.set(name, (doc as unknown as { _font: EmbeddedFont })._font)
+        doc.registerFont(`${face} ${index}`, file)
       }
     }
+  }
+
+  /** Read from its file when first asked for: most sheets need no letter of the second cuts. */
+  #font(name: string): EmbeddedFont {
+    const known = this.#fonts.get(name)
+    if (known) return known
+    this.#doc.font(name)
+    const font = (this.#doc as unknown as { _font: EmbeddedFont })._font
+    this.#fonts.set(name, font)
+    return font
   }
 
   /** Letters asked for that no face has; `?` stands in for them. */
@@ -63,13 +70,10 @@ export class Faces implements Measure {
 
   /** `text` cut where the letters change from one font file to the other. */
   runs(text: string, face: Face): readonly Run[] {
-    const key = `${face}\n${text}`
-    const known = this.#runs.get(key)
-    if (known) return known
     const runs: { fontName: string; text: string }[] = []
     for (const letter of text.normalize('NFC')) {
       const names = FILES[face].map((_, index) => `${face} ${index}`)
-      const found = names.find((name) => this.#fonts.get(name)?.font.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0))
+      const found = names.find((name) => this.#font(name).font.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0))
       if (!found) this.#missing.add(letter)
       const fontName = found ?? (names[0] as string)
       const shown = found ? letter : '?'
@@ -77,27 +81,38 @@ export class Faces implements Measure {
       if (last?.fontName === fontName) last.text += shown
       else runs.push({ fontName, text: shown })
     }
-    this.#runs.set(key, runs)
     return runs
   }
 
   width(text: string, face: Face, sizePt: number): number {
-    return this.runs(text, face).reduce((total, run) => total + this.runWidth(run, sizePt), 0)
+    // Word by word, as the typesetter sets it: fitting asks for the same words in many lines.
+    let total = 0
+    for (let from = 0; from < text.length; ) {
+      const space = text.indexOf(' ', from)
+      const end = space < 0 ? text.length : space + 1
+      total += this.#wordWidth(text.slice(from, end), face)
+      from = end
+    }
+    return total * sizePt
   }
 
-  /** Widths grow with the size alone, so each run is measured once: fitting a sheet asks for the same words again. */
-  runWidth({ fontName, text }: Run, sizePt: number): number {
-    const key = `${fontName}\n${text}`
+  /** Width of a word with the space after it, at 1 pt. */
+  #wordWidth(word: string, face: Face): number {
+    const key = `${face}\n${word}`
     let width = this.#widths.get(key)
     if (width === undefined) {
-      width = this.#doc.font(fontName).fontSize(1000).widthOfString(text) / 1000
+      width = this.runs(word, face).reduce((sum, run) => sum + this.runWidth(run, 1), 0)
       this.#widths.set(key, width)
     }
-    return width * sizePt
+    return width
+  }
+
+  runWidth({ fontName, text }: Run, sizePt: number): number {
+    return (this.#doc.font(fontName).fontSize(1000).widthOfString(text) / 1000) * sizePt
   }
 
   metrics(face: Face): { ascent: number; descent: number; capital: number } {
-    const { ascender, descender, capHeight } = this.#fonts.get(`${face} 0`) as EmbeddedFont
+    const { ascender, descender, capHeight } = this.#font(`${face} 0`)
     return { ascent: ascender / 1000, descent: -descender / 1000, capital: capHeight / 1000 }
   }
 }

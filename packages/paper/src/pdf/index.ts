@@ -1,6 +1,6 @@
 /** A document as a PDF file. Node only: it reads the font files. */
 import PDFDocument from 'pdfkit'
-import { layOut, type PageOfInk } from '../layout/pages.ts'
+import { eachPage, layOut, type PageOfInk } from '../layout/pages.ts'
 import type { PaperDocument } from '../model.ts'
 import { Faces } from './faces.ts'
 import { paint } from './paint.ts'
@@ -40,7 +40,9 @@ export async function renderPdf(document: PaperDocument): Promise<Uint8Array> {
 }
 
 /** Missing letters are known only once everything was measured, and the footer must say so. */
-function pagesOf(document: PaperDocument, faces: Faces): readonly PageOfInk[] {
+function pagesOf(document: PaperDocument, faces: Faces): Iterable<PageOfInk> {
+  // Labels have no footer.
+  if (document.blocks[0]?.kind === 'labels') return eachPage(document, faces)
   const pages = layOut(document, faces)
   return faces.missingLetters.size === 0 ? pages : layOut(document, faces, scriptsOf(faces.missingLetters, LANGUAGE))
 }

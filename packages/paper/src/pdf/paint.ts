@@ -38,25 +38,33 @@ export function paint(doc: Doc, faces: Faces, ink: Ink): void {
 
 function paintText(doc: Doc, faces: Faces, { text, face, sizePt, grey, x, baselineY }: TextInk): void {
   let at = x
-  for (const run of faces.runs(text, face)) {
+  const runs = faces.runs(text, face)
+  for (const run of runs) {
     doc.font(run.fontName).fontSize(sizePt).fillColor(colour(grey))
     doc.text(run.text, at, baselineY, { lineBreak: false, baseline: 'alphabetic' })
-    at += faces.runWidth(run, sizePt)
+    if (runs.length > 1) at += faces.runWidth(run, sizePt)
   }
 }
 
 /** Black squares joined along each row, so that no hairline shows between them. */
 function paintSquares(doc: Doc, { box, rows }: SquaresInk): void {
   const edge = box.width / rows.length
+  const at = (value: number) => Number(value.toFixed(3))
+  const strokes: string[] = []
   for (const [rowIndex, row] of rows.entries()) {
     for (let from = 0; from < row.length; ) {
       let to = from
       while (row[to]) to += 1
-      if (to > from) doc.rect(box.x + from * edge, box.y + rowIndex * edge, (to - from) * edge, edge)
+      if (to > from) {
+        strokes.push(
+          `${at(box.x + from * edge)} ${at(box.y + rowIndex * edge)} ${at((to - from) * edge)} ${at(edge)} re`,
+        )
+      }
       from = to + 1
     }
   }
-  doc.fill('#000000')
+  doc.fillColor('#000000')
+  doc.addContent(`${strokes.join('\n')}\nf`)
 }
 
 function colour(grey: Grey): string {
