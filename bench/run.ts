@@ -6,6 +6,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { firstLoad } from './first-load.ts'
 import { heatCrossSection } from './heat-cross-section.ts'
+import { heatInBrowser } from './heat-in-browser.ts'
 import { heatInTheJar } from './heat-in-the-jar.ts'
 import { journalAppend } from './journal-append.ts'
 import { journalMillion } from './journal-million.ts'
@@ -33,6 +34,7 @@ const QUESTIONS = [
   journalMillion,
   journalSync,
   heatInTheJar,
+  heatInBrowser,
   heatCrossSection,
   loggerTenMillion,
   seedWhatIfSlider,
