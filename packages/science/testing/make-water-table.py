@@ -26,7 +26,7 @@ TABLE.write_text(
     "# kind: worked\n"
     "# printed-to: 0.00001 A, 0.0001 pKw\n"
     "# tolerance: 0.6 % of A, 0.015 pKw: other formulations of the same water\n"
-    "# checks: A; pKw\n"
+    "# checks: A, pKw\n"
     "temperatureC,A,pKw\n" + "\n".join(rows) + "\n",
     encoding="utf-8",
 )
