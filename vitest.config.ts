@@ -17,7 +17,7 @@ export default defineConfig({
           include: ['apps/web/e2e/**/*.test.ts'],
           // One real Chromium and one real server at a time: two cores.
           fileParallelism: false,
-          testTimeout: 120_000,
+          testTimeout: 240_000,
           hookTimeout: 180_000,
         },
       },

@@ -38,7 +38,7 @@ describeInBrowser('the circle of the year', () => {
   // Kettlebrook Hollow of scenario S1 (invented), from the autumn of one year to the field of another.
   test('goes from ears to tins, food, a spring test and the next field, with paper for each step', async () => {
     const { context, page, faults } = await openPage(browser)
-    page.setDefaultTimeout(10_000)
+    page.setDefaultTimeout(20_000)
     await openOwnBook(page, house.url, 'Kettlebrook Hollow')
 
     // A field that stands: plot, sowing, stand, flowering.
