@@ -2,18 +2,11 @@
 import type { CurveBand, JarMoments, JarPicture } from '@crib/science'
 import { memo } from 'react'
 import { useWords } from '../../words.tsx'
+import { BOTTOM, HEIGHT, LEFT, NumberedMoment, RIGHT, type Scale, TemperatureAxes, TOP } from './drawing-frame.tsx'
 import { COOLEST_C, HOTTEST_C } from './heat-colours.ts'
 
-const LEFT = 44
-const RIGHT = 44
-/** Two rows of numbered moments, so that neighbours do not touch. */
-const TOP = 58
-const BOTTOM = 30
-const HEIGHT = 344
 const RATE_HEIGHT = 70
 const MARKS = ['steamMin', 'ventClosedMin', 'atPressureMin', 'heatOffMin', 'zeroMin'] as const
-
-const markY = (index: number) => TOP - (index % 2 === 0 ? 42 : 17)
 
 interface CurvesProps {
   readonly picture: JarPicture
@@ -53,28 +46,7 @@ export const Curves = memo(function Curves(props: CurvesProps) {
     >
       <Axes {...{ x, y, width, lastMin }} />
       {MARKS.map((name, index) => (
-        <g key={name}>
-          <line
-            x1={x(picture.moments[name])}
-            x2={x(picture.moments[name])}
-            y1={markY(index) + 11}
-            y2={HEIGHT - BOTTOM}
-            stroke="var(--twine)"
-            strokeWidth="1.5"
-            strokeDasharray="2 5"
-          />
-          <circle
-            cx={x(picture.moments[name])}
-            cy={markY(index)}
-            r="11"
-            fill="var(--paper)"
-            stroke="var(--ink)"
-            strokeWidth="2"
-          />
-          <text x={x(picture.moments[name])} y={markY(index) + 5} textAnchor="middle" className="heat-strong">
-            {index + 1}
-          </text>
-        </g>
+        <NumberedMoment key={name} atX={x(picture.moments[name])} index={index} />
       ))}
       {band && (
         <path
@@ -104,48 +76,13 @@ export const Curves = memo(function Curves(props: CurvesProps) {
   )
 })
 
-type Scale = (value: number) => number
-
 function Axes({ x, y, width, lastMin }: { x: Scale; y: Scale; width: number; lastMin: number }) {
   const { say } = useWords()
-  const [fahrenheit, celsius] = [
-    [100, 140, 180, 220, 250],
-    [40, 60, 80, 100, 120],
-  ]
   const minuteStep = width < 500 ? 40 : 20
   const minutes = Array.from({ length: Math.floor(lastMin / minuteStep) + 1 }, (_, i) => i * minuteStep)
   return (
     <g>
-      {fahrenheit.map((F) => (
-        <g key={F}>
-          <line x1={LEFT} x2={width - RIGHT} y1={y((F - 32) / 1.8)} y2={y((F - 32) / 1.8)} stroke="var(--rule)" />
-          <text x={LEFT - 6} y={y((F - 32) / 1.8) + 5} textAnchor="end">
-            {F}
-          </text>
-        </g>
-      ))}
-      {celsius.map((C) => (
-        <g key={C}>
-          <line x1={width - RIGHT} x2={width - RIGHT + 5} y1={y(C)} y2={y(C)} stroke="var(--ink)" />
-          <text x={width - RIGHT + 8} y={y(C) + 5}>
-            {C}
-          </text>
-        </g>
-      ))}
-      <text x={LEFT - 6} y={TOP - 10} textAnchor="end" className="heat-strong">
-        °F
-      </text>
-      <text x={width - RIGHT + 8} y={TOP - 10} className="heat-strong">
-        °C
-      </text>
-      <line
-        x1={LEFT}
-        x2={width - RIGHT}
-        y1={HEIGHT - BOTTOM}
-        y2={HEIGHT - BOTTOM}
-        stroke="var(--ink)"
-        strokeWidth="2"
-      />
+      <TemperatureAxes {...{ y, width }} />
       {minutes.map((minute) => (
         <text key={minute} x={x(minute)} y={HEIGHT - 8} textAnchor={minute === 0 ? 'start' : 'middle'}>
           {minute === 0 ? say('heat:axis-minutes') : minute}

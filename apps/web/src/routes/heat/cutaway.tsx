@@ -1,5 +1,5 @@
 /** A jar cut through the middle, coloured by temperature, with lines of equal temperature and their numbers. */
-import type { JarFrames } from '@crib/science'
+import { cToF, type JarFrames } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
 import { memo } from 'react'
 import { useWords } from '../../words.tsx'
@@ -70,7 +70,7 @@ export const SolidJar = memo(function SolidJar({
             <path d={d} className="heat-line-over" />
             {place && (
               <text x={x(place[0])} y={y(place[1])} textAnchor="middle" className="heat-on-colour">
-                {Math.round(level * 1.8 + 32)}°
+                {Math.round(cToF(level))}°
               </text>
             )}
           </g>
@@ -211,7 +211,7 @@ export const ColourScale = memo(function ColourScale() {
       <ol className="heat-scale-numbers">
         {numbered.map((level) => (
           <li key={level} style={{ left: `${((level - COOLEST_C) / (STEP_C * STEPS_C.length)) * 100}%` }}>
-            <span>{Math.round(level * 1.8 + 32)} °F</span>
+            <span>{Math.round(cToF(level))} °F</span>
             <span>{level} °C</span>
           </li>
         ))}

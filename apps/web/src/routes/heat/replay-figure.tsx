@@ -5,14 +5,9 @@ import { useRef } from 'react'
 import { Figure, Ledger } from '../../parts-of-the-sheet/index.ts'
 import { clockAt } from '../../walk/clock-at.ts'
 import { useWords } from '../../words.tsx'
+import { BOTTOM, HEIGHT, LEFT, NumberedMoment, RIGHT, TemperatureAxes, TOP } from './drawing-frame.tsx'
 import { useWidth } from './use-width.ts'
 
-const LEFT = 44
-const RIGHT = 44
-/** Two rows of numbered moments, so that neighbours do not touch. */
-const TOP = 58
-const BOTTOM = 30
-const HEIGHT = 344
 const PRESSURE_HEIGHT = 110
 const LOWEST_C = 30
 const HIGHEST_C = 125
@@ -23,8 +18,6 @@ interface Drawn {
   readonly msOf: (atMin: number) => number
   readonly zone: string
 }
-
-const markY = (index: number) => TOP - (index % 2 === 0 ? 42 : 17)
 
 export function ReplayFigure(props: Drawn) {
   const { traces, replay, msOf, zone } = props
@@ -124,33 +117,7 @@ function Drawing(props: Drawn & { readonly width: number; readonly clock: (atMin
       role="img"
       aria-label={say('heat:replay-alt', { from: clock(fromMin), to: clock(toMin), count: replay.marks.length })}
     >
-      {[100, 140, 180, 220, 250].map((F) => (
-        <g key={F}>
-          <line x1={LEFT} x2={width - RIGHT} y1={y((F - 32) / 1.8)} y2={y((F - 32) / 1.8)} stroke="var(--rule)" />
-          <text x={LEFT - 6} y={y((F - 32) / 1.8) + 5} textAnchor="end">
-            {F}
-          </text>
-        </g>
-      ))}
-      {[40, 60, 80, 100, 120].map((C) => (
-        <text key={C} x={width - RIGHT + 8} y={y(C) + 5}>
-          {C}
-        </text>
-      ))}
-      <text x={LEFT - 6} y={TOP - 10} textAnchor="end" className="heat-strong">
-        °F
-      </text>
-      <text x={width - RIGHT + 8} y={TOP - 10} className="heat-strong">
-        °C
-      </text>
-      <line
-        x1={LEFT}
-        x2={width - RIGHT}
-        y1={HEIGHT - BOTTOM}
-        y2={HEIGHT - BOTTOM}
-        stroke="var(--ink)"
-        strokeWidth="2"
-      />
+      <TemperatureAxes {...{ y, width }} />
       <text x={LEFT} y={HEIGHT - 8}>
         {clock(fromMin)}
       </text>
@@ -158,21 +125,7 @@ function Drawing(props: Drawn & { readonly width: number; readonly clock: (atMin
         {clock(toMin)}
       </text>
       {replay.marks.map(({ atMin, event }, i) => (
-        <g key={`${event.type}${atMin}`}>
-          <line
-            x1={x(atMin)}
-            x2={x(atMin)}
-            y1={markY(i) + 11}
-            y2={HEIGHT - BOTTOM}
-            stroke="var(--twine)"
-            strokeWidth="1.5"
-            strokeDasharray="2 5"
-          />
-          <circle cx={x(atMin)} cy={markY(i)} r="11" fill="var(--paper)" stroke="var(--ink)" strokeWidth="2" />
-          <text x={x(atMin)} y={markY(i) + 5} textAnchor="middle" className="heat-strong">
-            {i + 1}
-          </text>
-        </g>
+        <NumberedMoment key={`${event.type}${atMin}`} atX={x(atMin)} index={i} />
       ))}
       {lines.map(({ key, points, name: _name, ...stroke }) => (
         <path key={key} d={path(points, y)} fill="none" {...stroke} />
