@@ -139,6 +139,7 @@ describeInBrowser('the pantry', () => {
     for (const tag of await page.getByRole('checkbox').all()) await tag.check()
     await page.getByText(/^All \d+ found\.$/).waitFor()
     await page.getByRole('button', { name: 'Write the drill down' }).click()
+    await page.getByRole('button', { name: 'Pick a load and begin' }).waitFor()
     await open(page, '/pantry/recall', 'Recall')
     await page.getByText(/drill, MILL-261003-.., \d+ jars to find\. It took/).waitFor()
     expect(faults).toEqual([])
