@@ -15,7 +15,9 @@ export const BATCH_PAPERS = {
 export function chosenBatch({ facts, flags, door }: Asked, part: 'hull' | 'can') {
   const batch = batchOf(facts, flags.batch)
   const outcome = batch && planOfBatch(batch)
-  if (!batch || outcome?.kind !== 'planned') throw badInput('terminal:no-such-batch', { given: flags.batch ?? '-' })
+  if (!batch && flags.batch === undefined) throw badInput('terminal:no-batch-yet')
+  if (!batch || outcome?.kind !== 'planned')
+    throw badInput('terminal:no-such-batch', { given: flags.batch ?? batch?.plan.title ?? '' })
   const planned = plannedInputs(batch)?.day
   const dayPlan = planned && dayForPlan(outcome, planned)
   const twoDays = planned?.dayCount === 2 ? dayPlan?.twoDays : null

@@ -37,5 +37,5 @@ test('a lot that is not in the book is an error that names those that are', asyn
 test('a rub log asks for a batch where none is planned', async () => {
   const { exitCode, err } = await terminal.crib('paper', 'rubs', '--out', join(terminal.folder, 'rubs.pdf'))
   expect(exitCode).not.toBe(0)
-  expect(err).toContain('No batch in this book')
+  expect(err).toContain('No batch is planned in this book yet')
 })
