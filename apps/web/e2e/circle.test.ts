@@ -1,9 +1,9 @@
 /** From dried ears to two labelled tins, to what may be eaten, to a spring test, and to next year's field: on a phone, by hand. */
 import { readFileSync } from 'node:fs'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
 import { textOf } from '../../../packages/paper/testing/read-pdf.ts'
-import { describeInBrowser, goTo, type House, launchChromium, openOwnBook, openPage, startHouse } from './harness.ts'
+import { describeAtHome, goTo, openOwnBook, openPage } from './harness.ts'
 import { count, fold, seen, stampedText } from './reading.ts'
 
 async function tap(page: Page, name: string): Promise<void> {
@@ -22,24 +22,12 @@ async function onPaper(page: Page): Promise<string> {
   return textOf(readFileSync(await (await coming).path()))
 }
 
-describeInBrowser('the circle of the year', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('the circle of the year', (home) => {
   // Kettlebrook Hollow of scenario S1 (invented), from the autumn of one year to the field of another.
   test('goes from ears to tins, food, a spring test and the next field, with paper for each step', async () => {
-    const { context, page, faults } = await openPage(browser)
+    const { context, page, faults } = await openPage(home.browser)
     page.setDefaultTimeout(20_000)
-    await openOwnBook(page, house.url, 'Kettlebrook Hollow')
+    await openOwnBook(page, home.house.url, 'Kettlebrook Hollow')
 
     // A field that stands: plot, sowing, stand, flowering.
     await goTo(page, '/field', 'Field')

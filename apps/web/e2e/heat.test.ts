@@ -1,18 +1,10 @@
 /** Heat in the jar: a newcomer in the demo kitchen moves the vent and reads why; a logger's file becomes a filled process log. */
 import { readFileSync } from 'node:fs'
 import { practiceLog } from '@crib/planning'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
 import { harkLake, settleRun, tap } from './hark-lake.ts'
-import {
-  describeInBrowser,
-  goTo,
-  type House,
-  launchChromium,
-  openDemoKitchen,
-  openPage,
-  startHouse,
-} from './harness.ts'
+import { describeAtHome, goTo, openDemoKitchen, openPage } from './harness.ts'
 import { fold, seen, stampedText } from './reading.ts'
 
 async function heatPage(page: Page): Promise<void> {
@@ -22,23 +14,11 @@ async function heatPage(page: Page): Promise<void> {
 
 const move = (page: Page, label: string, value: number) => page.getByLabel(label, { exact: true }).fill(String(value))
 
-describeInBrowser('heat in the jar', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('heat in the jar', (home) => {
   test('a newcomer drags the vent, sees the band move and reads why ten minutes is the rule', async () => {
-    const { context, page, faults } = await openPage(browser)
+    const { context, page, faults } = await openPage(home.browser)
     page.setDefaultTimeout(20_000)
-    await openDemoKitchen(page, house.url)
+    await openDemoKitchen(page, home.house.url)
     await goTo(page, '/canner', 'Canner')
     await page.getByRole('link', { name: 'Heat in the jar' }).click()
     await heatPage(page)
@@ -101,9 +81,9 @@ describeInBrowser('heat in the jar', () => {
   })
 
   test('a file dropped on the page becomes a filled process log, each column asked about and each line confirmed', async () => {
-    const { context, page, faults } = await openPage(browser)
+    const { context, page, faults } = await openPage(home.browser)
     page.setDefaultTimeout(20_000)
-    await harkLake(page, house.url)
+    await harkLake(page, home.house.url)
     await settleRun(page)
     await tap(page, 'I hold 12 psi: begin')
     await page.getByRole('link', { name: "Bring in a logger's file" }).click()

@@ -1,27 +1,15 @@
 /** Pans that cool by the clock, trays that dry to a weight, a lot tested in its store, flour from the mill, a power cut. */
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import { describeInBrowser, type House, launchChromium, openDemoKitchen, openPage, startHouse } from './harness.ts'
+import { expect, test } from 'vitest'
+import { describeAtHome, openDemoKitchen, openPage } from './harness.ts'
 import { count, fold, seen, stampedText } from './reading.ts'
 
-describeInBrowser('keeping and crib', () => {
-  let house: House
-  let browser: Browser
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('keeping and crib', (home) => {
   test('a pan keeps its two clock times through a reload, and one reading too warm stands', async () => {
-    const { context, page, faults } = await openPage(browser)
+    const { context, page, faults } = await openPage(home.browser)
     page.setDefaultTimeout(20_000)
     await page.clock.setFixedTime(new Date('2026-11-26T15:00:00Z'))
-    await openDemoKitchen(page, house.url)
-    await page.goto(`${house.url}keeping/cooling`)
+    await openDemoKitchen(page, home.house.url)
+    await page.goto(`${home.house.url}keeping/cooling`)
     await page.getByLabel('Which pan').fill('The big pot')
     await page.reload()
     expect(await page.getByLabel('Which pan').inputValue()).toBe('The big pot')
@@ -42,10 +30,10 @@ describeInBrowser('keeping and crib', () => {
 
   // By hand: 5 (1 - 0.757)/(1 - 0.1) = 1.35 kg.
   test('a tray says 1.35 kg, asks for the basis, and refuses a weight that rises', async () => {
-    const { context, page, faults } = await openPage(browser)
+    const { context, page, faults } = await openPage(home.browser)
     page.setDefaultTimeout(20_000)
-    await openDemoKitchen(page, house.url)
-    await page.goto(`${house.url}keeping/drying`)
+    await openDemoKitchen(page, home.house.url)
+    await page.goto(`${home.house.url}keeping/drying`)
     await page.getByLabel('Name of the tray or braid').fill('Tray 1')
     await page.getByLabel('Weight at the start').fill('5 kg')
     await page.getByLabel('Moisture now, %').fill('75.7')
@@ -72,10 +60,10 @@ describeInBrowser('keeping and crib', () => {
 
   // By hand: 0.15/1.15 = 0.1304.
   test('a lot is tested and noted, and its store tells how long it keeps', async () => {
-    const { context, page, faults } = await openPage(browser)
+    const { context, page, faults } = await openPage(home.browser)
     page.setDefaultTimeout(20_000)
-    await openDemoKitchen(page, house.url)
-    await page.goto(`${house.url}crib`)
+    await openDemoKitchen(page, home.house.url)
+    await page.goto(`${home.house.url}crib`)
     await page.getByText('Test the moisture of Lantern flint').waitFor()
     await page.getByRole('link', { name: 'Store of Lantern flint' }).click()
     await page.getByRole('heading', { level: 1, name: 'Lantern flint' }).waitFor()
@@ -101,13 +89,13 @@ describeInBrowser('keeping and crib', () => {
   })
 
   test('flour is written down with what it came from, and the power cut counts the hours', async () => {
-    const { context, page, faults } = await openPage(browser)
+    const { context, page, faults } = await openPage(home.browser)
     page.setDefaultTimeout(20_000)
-    await openDemoKitchen(page, house.url)
-    await page.goto(`${house.url}pantry`)
+    await openDemoKitchen(page, home.house.url)
+    await page.goto(`${home.house.url}pantry`)
     await page.getByRole('button', { name: 'See one invented harvest kept five ways' }).click()
     await page.getByText('1 opened. Insects.').waitFor()
-    await page.goto(`${house.url}keeping/mill`)
+    await page.goto(`${home.house.url}keeping/mill`)
     await fold(page, 'Write down what was ground')
     await page.getByRole('radio', { name: /Dried, / }).check()
     await page.getByLabel('Weight that went in').fill('0.2 kg')
@@ -117,7 +105,7 @@ describeInBrowser('keeping and crib', () => {
     await page.getByLabel('Weight that came out').fill('0.19 kg')
     await page.getByRole('button', { name: 'Write it down', exact: true }).click()
     await page.getByText('Written down.').waitFor()
-    await page.goto(`${house.url}keeping/power-cut`)
+    await page.goto(`${home.house.url}keeping/power-cut`)
     await count(page, 'Hours since the power went').fill('3')
     expect(await stampedText(page, 'The fridge holds for')).toBe('1 h')
     expect(await stampedText(page, 'The freezer holds for')).toBe('45 h')

@@ -1,10 +1,9 @@
 /** A picture of the handful at the kettle (invented): made smaller, kept, copied, and taken out again. */
 
-import type { Browser } from 'playwright-core'
 import { PNG } from 'pngjs'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { entriesOnServer } from './hark-lake.ts'
-import { describeInBrowser, type House, launchChromium, openPage, startHouse } from './harness.ts'
+import { describeAtHome, openPage } from './harness.ts'
 import { tellPlannedBatch } from './told-batch.ts'
 
 /** As large as a telephone's camera makes them. */
@@ -18,26 +17,14 @@ function cameraPicture(): Buffer {
   return PNG.sync.write(png)
 }
 
-describeInBrowser('a picture at the kettle', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('a picture at the kettle', (home) => {
   test('is made smaller, kept over a reload, copied to the house server, and taken out again', async () => {
-    const { context, page, faults } = await openPage(browser)
-    const { kitchenId, batchId } = await tellPlannedBatch(house, Date.now())
-    await page.goto(house.url)
+    const { context, page, faults } = await openPage(home.browser)
+    const { kitchenId, batchId } = await tellPlannedBatch(home.house, Date.now())
+    await page.goto(home.house.url)
     await page.getByRole('button', { name: `ending in ${kitchenId.slice(-4)}` }).click()
     await page.getByText('Ostrey Point').first().waitFor()
-    await page.goto(`${house.url}kettle/${batchId}`)
+    await page.goto(`${home.house.url}kettle/${batchId}`)
 
     const field = page.getByLabel('Take a picture')
     await field.setInputFiles({ name: 'notes.txt', mimeType: 'text/plain', buffer: Buffer.from('no picture') })
@@ -53,8 +40,10 @@ describeInBrowser('a picture at the kettle', () => {
     ])
 
     const isPhoto = ({ envelope }: { envelope: { kind: string } }) => envelope.kind === 'photo-taken'
-    await expect.poll(async () => (await entriesOnServer(house)).filter(isPhoto).length, { timeout: 60_000 }).toBe(1)
-    const [kept] = (await entriesOnServer(house)).filter(isPhoto)
+    await expect
+      .poll(async () => (await entriesOnServer(home.house)).filter(isPhoto).length, { timeout: 60_000 })
+      .toBe(1)
+    const [kept] = (await entriesOnServer(home.house)).filter(isPhoto)
     const told = kept!.body!.value as { image: string; ofId: string }
     expect(told.ofId).toBe(batchId)
     const bytes = Buffer.from(told.image, 'base64')
