@@ -241,6 +241,7 @@ export {
   type UptakeSet,
 } from './hydration/soaking.ts'
 export { bulkDensityKgPerL, SHELLED_CORN_KG_PER_L, shelledCornKg, shelledCornL } from './kernels/bulk.ts'
+export { type CookBalance, type CookWeights, cookBalance } from './kernels/cook-balance.ts'
 export {
   bushelOfDryMatterLb,
   SHELLED_PER_EAR_CORN_TRADE_FRACTION,
@@ -347,8 +348,10 @@ export {
   daysToViability,
   type LifeWanted,
   moistureFloorWetFraction,
+  probitDaysEllisHong2007,
   probitDaysEllisRoberts1980,
   probitsLost,
+  SEED_TEMPERATURE_2007_C,
   type StorageCondition,
   type StoragePeriod,
   viabilityEllisRoberts1980,

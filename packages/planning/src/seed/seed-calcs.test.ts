@@ -85,6 +85,13 @@ describe('is it alive', () => {
     expect(said('seed-life', input)).toContain('no one date can be named')
   })
 
+  // 501.03 over 269.79 days a probit, each in its table of science: 1.86.
+  test('the later constants are said beside it, where they were fitted', () => {
+    const life = (temperatureC: number) => ({ wetFraction: 0.12, temperatureC, storedDays: 0, yearsAheadCount: 1 })
+    expect(said('seed-life', life(20))).toContain('about 1.9 times the life. The shorter life is kept')
+    expect(said('seed-life', life(-18))).not.toContain('printed in 2007')
+  })
+
   test('its own tests move the answer, and one sentence says how', () => {
     const tests = (second: number) => [
       { afterDays: 0, sproutedCount: 98, testedCount: 100 },

@@ -36,7 +36,7 @@ export const seedLifeCalc: Calc<SeedLifeInput> = {
     yearsAbove: { label: 'Years it stays above that germination', unit: 'Years' },
     retestDays: { label: 'Test again within', unit: 'Days' },
   },
-  sourceKeys: [...LIFE_KEYS, 'fao-genebank-2014', 'ehuf-473'],
+  sourceKeys: [...LIFE_KEYS, 'ellis-hong-2007', 'fao-genebank-2014', 'ehuf-473'],
   example: {
     wetFraction: 0.11,
     temperatureC: 10,

@@ -21,7 +21,15 @@ import {
 import { down, nearest, reckon } from '../shared/reckon.ts'
 import { say } from '../shared/say.ts'
 import { refusedFor, type SproutCount, testFault } from './germination.ts'
-import { conditionsOf, daysForProbits, isStoreKnown, probitsInDays, type SeedStore, storeFault } from './seed-store.ts'
+import {
+  conditionsOf,
+  daysForProbits,
+  isStoreKnown,
+  laterConstantsRatio,
+  probitsInDays,
+  type SeedStore,
+  storeFault,
+} from './seed-store.ts'
 
 export const LIFE_KEYS = [
   'ellis-roberts-1980',
@@ -152,7 +160,7 @@ export function seedLife(input: SeedLifeInput): CalcResult {
         inputs,
       }),
     ],
-    reasons: lifeReasons(ageing, tests.length),
+    reasons: [...lifeReasons(ageing, tests.length), ...laterConstants(input)],
     warnings: storeWarnings(input),
   }
 }
@@ -178,6 +186,12 @@ function lifeReasons(ageing: LotAgeing, testsCount: number): Sentence[] {
           ? say('seed:life-slower', { tests: testsCount, rate: (1 / rate).toFixed(1) })
           : say('seed:life-as-equation', { tests: testsCount })
   return [own, say('seed:life-is-a-band'), say('seed:test-in-spring')]
+}
+
+/** The other published constants, said beside the ones that stand. */
+function laterConstants(store: SeedStore): Sentence[] {
+  const ratio = laterConstantsRatio(store)
+  return ratio === null ? [] : [say('seed:life-later-constants', { times: ratio.toFixed(1) })]
 }
 
 /** What the store itself asks for: a freezer dry seed, and no drying below the floor. */

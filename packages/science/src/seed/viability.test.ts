@@ -3,9 +3,11 @@ import { describe, expect, test } from 'vitest'
 import { readReferenceTable } from '../../testing/reference-table.ts'
 import { ValidRangeError } from '../errors.ts'
 import { normalQuantile } from '../statistics/normal.ts'
+import { MAIZE_LONGEVITY_2007 } from './maize-longevity.ts'
 import {
   daysToViability,
   moistureFloorWetFraction,
+  probitDaysEllisHong2007,
   probitDaysEllisRoberts1980,
   probitsLost,
   viabilityEllisRoberts1980,
@@ -39,6 +41,28 @@ describe('life of maize in store', () => {
 
   test.each(table('viability.probits.csv', ['percent', 'deviate']))('$percent % is $deviate probits', (row) => {
     expect(Math.abs(normalQuantile(row.percent / 100) - row.deviate)).toBeLessThan(0.000051)
+  })
+
+  const constants = ['KE', 'CW', 'CH', 'CQ', 'standardErrorKE', 'standardErrorCW'] as const
+  test('by the later constants, as they are printed', () => {
+    expect(table('viability.constants-2007.csv', constants)).toEqual([MAIZE_LONGEVITY_2007])
+  })
+
+  const later = ['wetPercent', 'temperatureC', 'probitDays'] as const
+  test.each(table('viability.days-2007.csv', later))('by them, at $wetPercent % and $temperatureC °C', (row) => {
+    const days = probitDaysEllisHong2007({ wetFraction: row.wetPercent / 100, temperatureC: row.temperatureC })
+    expect(Math.abs(days - row.probitDays)).toBeLessThan(halfUnit(row.probitDays, 5))
+  })
+
+  test('is longer by the later constants wherever they were fitted, so the shorter life is the one that stands', () => {
+    for (let percent = 2; percent <= 18; percent += 0.5) {
+      for (let temperatureC = 0; temperatureC <= 40; temperatureC += 2) {
+        const store = { wetFraction: percent / 100, temperatureC }
+        expect(probitDaysEllisHong2007(store)).toBeGreaterThan(probitDaysEllisRoberts1980(store))
+      }
+    }
+    const cold = { wetFraction: 0.08, temperatureC: -1 }
+    expect(() => probitDaysEllisHong2007(cold)).toThrow(/temperatureC/)
   })
 
   // Worked out separately from the equation, as the rows above.
