@@ -381,6 +381,7 @@ export {
 export { type SeedReserve, type SeedReserveInput, seedReserve } from './seed/seed-reserve.ts'
 export { daysForProbits, isStoreKnown, probitsInDays, type SeedStore } from './seed/seed-store.ts'
 export { probitsLeft, type SeedWhatIfInput, type StoreWay, seedWhatIf } from './seed/seed-what-if.ts'
+export { testBesideOthers } from './seed/two-tests.ts'
 export { type Amount, LB_PER_LIQUID_QT, shelledLb } from './shared/corn-measure.ts'
 export { type OwnRecord, shrinkToOwn } from './shared/own-record.ts'
 export { PLANNING_CALCS } from './shared/planning-calcs.ts'

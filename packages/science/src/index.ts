@@ -345,6 +345,13 @@ export { type ReplicateSpread, regrowBelowFraction, replicateSpread } from './se
 export { germinationRangeFraction, type SeedNeed, type SproutTest, seedReserveCount } from './seed/reserve.ts'
 export { type NeedByBelief, plantsReachedFraction, seedReserveByBeliefCount } from './seed/reserve-by-belief.ts'
 export {
+  RULE_TEST_COUNT,
+  type SequentialStep,
+  sequentialStep,
+  type TwoTestsGap,
+  twoTestsGap,
+} from './seed/two-tests.ts'
+export {
   daysToViability,
   type LifeWanted,
   moistureFloorWetFraction,
@@ -372,6 +379,7 @@ export { SLIP_PRIOR, type SlipPot, type SlipRub } from './slip/slip-model.ts'
 export { type SlipScore, type StageScore, scoreSlip } from './slip/slip-score.ts'
 export { type BetaShape, betaCdfFraction, betaQuantile } from './statistics/beta.ts'
 export { atLeastFraction, betaBinomialAtLeastFraction } from './statistics/binomial.ts'
+export { differenceNewcombe1998 } from './statistics/difference.ts'
 export {
   type CountOf,
   clopperPearson1934,

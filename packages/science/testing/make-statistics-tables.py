@@ -36,6 +36,11 @@ shares = [1e-12, 1e-9, 1e-6, 1e-4, 0.001, 0.01, 0.025, 0.05, 0.1, 0.2, 0.3, 0.4,
 write("statistics/normal.quantile.csv", ["belowFraction", "z"], [(p, stats.norm.ppf(p)) for p in shares],
       "norm.ppf", "1e-12 absolute")
 
+logs = [(x, float(mpmath.loggamma(mpmath.mpf(x)))) for x in
+        (1e-6, 0.001, 0.1, 0.25, 0.5, 0.75, 1.25, 1.5, 1.75, 2.5, 3, 4.5, 7, 10.5, 11.9, 12, 12.1, 20.5, 46.5, 100, 360.5, 1001,
+         5000.5, 100001, 1e7)]
+write("statistics/gamma.log.csv", ["x", "lnGamma"], logs, "mpmath loggamma, 40 digits", "1e-13 relative, 2e-14 absolute where the logarithm passes 0")
+
 shapes = [(0.5, 0.5), (0.5, 10.5), (1, 1), (1, 30), (2, 3), (5, 0.5), (10.5, 0.5), (46.5, 4.5), (9.5, 1.5), (90, 11), (200, 200),
           (360.5, 40.5), (3, 1000), (5000, 500), (20000, 3000)]
 beta_rows = []
@@ -56,9 +61,18 @@ tails = [(k, n, p, float(stats.binom.sf(k - 1, n, p))) for n in (1, 5, 10, 25, 5
 write("statistics/binomial.tail.csv", ["k", "n", "p", "atLeastFraction"], tails, "binom.sf", "1e-10 relative",
       checks="atLeastFraction")
 
-mixed = [(k, n, a, b, float(stats.betabinom.sf(k - 1, n, a, b))) for a, b in [(46.5, 4.5), (9.5, 1.5), (0.5, 0.5), (360.5, 40.5)]
-         for n, k in [(10, 7), (50, 40), (300, 240), (327, 240), (400, 240), (1000, 800)]]
-write("statistics/binomial.beta-tail.csv", ["k", "n", "a", "b", "atLeastFraction"], mixed, "betabinom.sf", "1e-9 relative",
+
+
+def mp_betabinom_from(k, n, a, b):
+    chance = lambda j: mpmath.binomial(n, j) * mpmath.beta(j + a, n - j + b) / mpmath.beta(a, b)
+    return float(sum(chance(j) for j in range(k, n + 1)))
+
+
+mixed = [(k, n, a, b, mp_betabinom_from(k, n, a, b))
+         for a, b in [(46.5, 4.5), (9.5, 1.5), (0.5, 0.5), (360.5, 40.5), (1, 1), (25.5, 25.5), (0.5, 20.5)]
+         for n, k in [(1, 1), (10, 7), (25, 25), (50, 40), (50, 5), (300, 240), (327, 240), (400, 240), (400, 399), (1000, 800)]
+         if mp_betabinom_from(k, n, a, b) > 1e-200]
+write("statistics/binomial.beta-tail.csv", ["k", "n", "a", "b", "atLeastFraction"], mixed, "mpmath sums, 40 digits", "1e-9 relative",
       checks="atLeastFraction")
 
 limits = []
@@ -72,6 +86,19 @@ for n in (1, 4, 10, 20, 25, 50, 100, 200, 400, 1000, 10000):
             limits.append((x, n, c, exact.low, exact.high, score.low, score.high))
 write("statistics/intervals.grid.csv", ["foundCount", "ofCount", "confidenceFraction", "exactLow", "exactHigh", "wilsonLow",
       "wilsonHigh"], limits, "binomtest.proportion_ci", "1e-9 absolute", checks="exactLow, exactHigh, wilsonLow, wilsonHigh")
+
+
+differences = []
+for first in [(56, 70), (46, 50), (10, 10), (0, 20), (9, 10), (360, 400), (1, 1), (495, 500)]:
+    for second in [(48, 80), (40, 50), (0, 10), (20, 20), (23, 25), (340, 400), (0, 1), (470, 500)]:
+        for c in (0.8, 0.95, 0.99):
+            one, two = (stats.binomtest(*t).proportion_ci(c, "wilson") for t in (first, second))
+            p, q = first[0] / first[1], second[0] / second[1]
+            differences.append((*first, *second, c, p - q - math.sqrt((p - one.low) ** 2 + (two.high - q) ** 2),
+                                p - q + math.sqrt((one.high - p) ** 2 + (q - two.low) ** 2)))
+write("statistics/difference.grid.csv", ["firstFound", "firstOf", "secondFound", "secondOf", "confidenceFraction", "low", "high"],
+      differences, "Wilson limits of binomtest.proportion_ci, joined as method 10 joins them", "1e-9 absolute",
+      checks="low, high")
 
 
 def exact_width(n, p, c):

@@ -5,6 +5,7 @@ import { alleleLossCalc, effectiveSizeCalc, offTypeTrendCalc } from './line-advi
 import { seedLifeCalc, seedWhatIfCalc } from './seed-life.calc.ts'
 import { seedLineCalc } from './seed-line.calc.ts'
 import { seedReserveCalc } from './seed-reserve.calc.ts'
+import { sequentialTestCalc, twoTestsCalc } from './two-tests.calc.ts'
 
 export const SEED_CALCS: readonly Calc[] = [
   seedLineCalc,
@@ -12,6 +13,8 @@ export const SEED_CALCS: readonly Calc[] = [
   germinationIntervalCalc,
   germinationSampleSizeCalc,
   replicateToleranceCalc,
+  twoTestsCalc,
+  sequentialTestCalc,
   seedLifeCalc,
   seedWhatIfCalc,
   effectiveSizeCalc,

@@ -6,6 +6,7 @@ import { SEED_CALCS } from './calcs.ts'
 import { germinationRanges } from './germination.ts'
 import { ageingOf } from './seed-life.ts'
 import { probitsLeft, seedWhatIf } from './seed-what-if.ts'
+import { testBesideOthers } from './two-tests.ts'
 
 const words = createWords()
 const run = (id: string, input: object): CalcResult => {
@@ -68,6 +69,55 @@ describe('what a sprouting test says', () => {
     expect(said('replicate-tolerance', parts(94, 90, 88, 96))).toContain('Read them as one test')
     expect(said('replicate-tolerance', parts(96, 84, 93, 91))).toContain('Test again')
     expect(said('replicate-tolerance', parts(60, 60, 60, 60))).toContain('no limit is named')
+  })
+})
+
+describe('one test beside another', () => {
+  const two = (first: readonly [number, number], second: readonly [number, number]) => ({
+    ...{ firstSproutedCount: first[0], firstTestedCount: first[1] },
+    ...{ secondSproutedCount: second[0], secondTestedCount: second[1] },
+  })
+
+  // 95 and 92 %: mean 93.5, read at 94, 4 allowed; 96 and 91: the same row, 5 apart.
+  test('of 400 is judged by the rules', () => {
+    expect(shown('two-tests', two([380, 400], [368, 400]))).toEqual({ differenceFraction: 0.03, allowedPer100: 4 })
+    expect(said('two-tests', two([380, 400], [368, 400]))).toContain('allow 4 at a mean of 94 %')
+    expect(said('two-tests', two([384, 400], [364, 400]))).toContain('Test a third time')
+  })
+
+  // 56 of 70 and 48 of 80: 0.0524 to 0.3339, so not the same.
+  test('of any other size is judged by the range of the difference, and the page says so', () => {
+    expect(said('two-tests', two([56, 70], [48, 80]))).toContain('20 points apart, more than chance')
+    expect(said('two-tests', two([46, 50], [40, 50]))).toContain('no more than chance alone may do')
+    expect(said('two-tests', two([46, 50], [40, 50]))).toContain('only for two tests of 400')
+    expect(said('two-tests', two([400, 400], [400, 400]))).toContain('only for two tests of 400') // no row for 100 %
+  })
+
+  // Flowchart: 29 or fewer of 40; 64 or fewer, more than 75 of 80.
+  test('of 40, then 40 more, is kept, tested again or grown anew', () => {
+    const step = (sproutedCount: number, testedCount: number) => said('sequential-test', { sproutedCount, testedCount })
+    expect(step(29, 40)).toContain('grow the lot anew')
+    expect(step(31, 40)).toContain('test another 40')
+    expect(step(76, 80)).toContain('leave the lot in store')
+    const beyond = run('sequential-test', { sproutedCount: 100, testedCount: 120 })
+    expect(beyond).toMatchObject({ ok: false, refused: 'groups-of-forty', askWhom: [{ key: 'seed:ask-a-genebank' }] })
+  })
+
+  test('is set beside the newest one of about its time, and two groups of 40 count as 80', () => {
+    const on = (testedOn: string, sproutedCount: number, testedCount: number) => ({
+      testedOn,
+      sproutedCount,
+      testedCount,
+    })
+    const keys = (test: ReturnType<typeof on>, ...others: ReturnType<typeof on>[]) =>
+      testBesideOthers(test, others).sentences.map(({ key }) => key)
+    expect(keys(on('2027-04-20', 46, 50))).toEqual([])
+    expect(keys(on('2027-04-20', 46, 50), on('2026-11-05', 30, 50))).toEqual([])
+    expect(keys(on('2027-04-20', 46, 50), on('2027-04-05', 40, 50))).toEqual(['seed:two-agree'])
+    expect(keys(on('2027-04-20', 46, 50), on('2027-04-05', 30, 50))).toEqual(['seed:two-differ'])
+    expect(keys(on('2027-04-20', 39, 40), on('2027-04-05', 38, 40))).toEqual(['seed:two-agree', 'seed:sequence-keep'])
+    expect(keys(on('2027-04-20', 31, 40))).toEqual(['seed:sequence-test-more'])
+    expect(keys(on('2027-04-20', 51, 50), on('2027-04-05', 40, 50))).toEqual([])
   })
 })
 
@@ -212,6 +262,13 @@ test.each([
   ['germination-interval', { sproutedCount: 0, testedCount: 0 }, '0 of 0 says nothing'],
   ['germination-interval', { sproutedCount: 51, testedCount: 50 }, 'more than there were'],
   ['replicate-tolerance', { replicates: [{ sproutedCount: 90 }] }, 'two or four parts'],
+  ['sequential-test', { sproutedCount: 30, testedCount: 50 }, '40 kernels, then 80 in all'],
+  ['sequential-test', { sproutedCount: 0, testedCount: 0 }, '0 of 0 says nothing'],
+  [
+    'two-tests',
+    { firstSproutedCount: 46, firstTestedCount: 50, secondSproutedCount: 51, secondTestedCount: 50 },
+    'more than there were',
+  ],
   ['seed-life', { storedDays: 0, yearsAheadCount: 1 }, 'was not told'],
   ['seed-life', { wetFraction: 0.2, temperatureC: 10, storedDays: 0, yearsAheadCount: 1 }, 'Dry the seed first'],
   ['seed-life', { wetFraction: 0.01, temperatureC: 10, storedDays: 0, yearsAheadCount: 1 }, 'drier than a kernel gets'],

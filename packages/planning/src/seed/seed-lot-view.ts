@@ -20,6 +20,7 @@ import { nearest, reckon } from '../shared/reckon.ts'
 import { say } from '../shared/say.ts'
 import { ageingOf, LIFE_KEYS, RETEST_AT_MOST_DAYS } from './seed-life.ts'
 import { daysForProbits, isStoreKnown, probitsInDays, type SeedStore, storeFault } from './seed-store.ts'
+import { testBesideOthers } from './two-tests.ts'
 
 const DAY_MS = 86_400_000
 /** Longer than any lot is kept: the last condition known holds on. [days] */
@@ -103,6 +104,13 @@ export function seedLotView(lot: SeedLotFact, today: string): SeedLotView {
     testedCount: ofCount,
   }))
   const last = tests.at(-1)
+  const dated = inOrder.map(({ testedOn, sproutedCount, ofCount }) => ({
+    testedOn,
+    sproutedCount,
+    testedCount: ofCount,
+  }))
+  const newest = dated.pop()
+  const beside = newest && testBesideOthers(newest, dated)
   const ageing = isKnown ? ageingOf({ ...store, tests }) : null
   const germination = ageing
     ? germinationAfter(ageing, probitsInDays(store, storedDays))
@@ -135,6 +143,7 @@ export function seedLotView(lot: SeedLotFact, today: string): SeedLotView {
       ...(lot.tests.some(({ testedOn }) => testedOn < lot.putByOn)
         ? [say('seed:test-before-put-by', { putBy: lot.putByOn })]
         : []),
+      ...(beside?.agree === false ? beside.sentences : []),
       ...(now !== null && regrowBelow !== null && now < regrowBelow
         ? [
             say('seed:grow-out', {

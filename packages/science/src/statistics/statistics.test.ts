@@ -3,6 +3,8 @@ import { readReferenceTable } from '../../testing/reference-table.ts'
 import { ValidRangeError } from '../errors.ts'
 import { betaCdfFraction, betaQuantile } from './beta.ts'
 import { atLeastFraction, betaBinomialAtLeastFraction } from './binomial.ts'
+import { differenceNewcombe1998 } from './difference.ts'
+import { lnGamma } from './gamma.ts'
 import { clopperPearson1934, testSizeForWidthCount, wilson1927 } from './intervals.ts'
 import { normalCdfFraction, normalQuantile } from './normal.ts'
 
@@ -27,6 +29,11 @@ describe('the normal distribution', () => {
   test.each([0, 1, -0.1, Number.NaN])('a share of %s has no deviate', (share) => {
     expect(() => normalQuantile(share)).toThrow(ValidRangeError)
   })
+})
+
+// Reference to 40 digits. Near 1 and 2 the logarithm passes 0, where only the absolute error means anything.
+test.each(table('gamma.log.csv', ['x', 'lnGamma']))('the logarithm of gamma at $x', ({ x, lnGamma: reference }) => {
+  expect(off(lnGamma(x), reference)).toBeLessThan(Math.max(2e-14, 1e-13 * Math.abs(reference)))
 })
 
 describe('the beta distribution', () => {
@@ -116,6 +123,40 @@ describe('limits of a share', () => {
   ])('refuses %s of %s', (foundCount, ofCount) => {
     expect(() => clopperPearson1934({ foundCount, ofCount })).toThrow(ValidRangeError)
     expect(() => wilson1927({ foundCount, ofCount })).toThrow(ValidRangeError)
+  })
+})
+
+describe('limits of a difference', () => {
+  const counts = ['firstFound', 'firstOf', 'secondFound', 'secondOf'] as const
+  const between = (row: { readonly [C in (typeof counts)[number]]: number }, confidenceFraction?: number) =>
+    differenceNewcombe1998(
+      { foundCount: row.firstFound, ofCount: row.firstOf },
+      { foundCount: row.secondFound, ofCount: row.secondOf },
+      confidenceFraction,
+    )
+
+  test.each(table('difference.grid.csv', [...counts, 'confidenceFraction', 'low', 'high']))(
+    '$firstFound of $firstOf less $secondFound of $secondOf at $confidenceFraction',
+    (row) => {
+      const { low, high } = between(row, row.confidenceFraction)
+      expect(off(low, row.low)).toBeLessThan(1e-9)
+      expect(off(high, row.high)).toBeLessThan(1e-9)
+    },
+  )
+
+  test.each(table('difference.published.csv', [...counts, 'low', 'high']))(
+    'as once printed for $firstFound of $firstOf and $secondFound of $secondOf',
+    (row) => {
+      const { value, low, high } = between(row)
+      expect(value).toBeCloseTo(0.2, 12)
+      expect(off(low, row.low)).toBeLessThan(0.00005)
+      expect(off(high, row.high)).toBeLessThan(0.00005)
+    },
+  )
+
+  test('refuses more found than there were', () => {
+    const fine = { foundCount: 1, ofCount: 2 }
+    expect(() => differenceNewcombe1998(fine, { foundCount: 3, ofCount: 2 })).toThrow(ValidRangeError)
   })
 })
 

@@ -1,5 +1,5 @@
 /** SproutingTestForm: a count, and what it says before it is written down. Props: choice (which lot), today. */
-import { germinationInterval, germinationOfTest } from '@crib/planning'
+import { germinationInterval, germinationOfTest, testBesideOthers } from '@crib/planning'
 import { useState } from 'react'
 import { BigNumber, CountField, DateField, Reasons } from '../../parts-of-the-sheet/index.ts'
 import { Form } from '../../records/form.tsx'
@@ -20,6 +20,8 @@ export function SproutingTestForm({ choice, today }: { readonly choice: LotChoic
   if (!lot) return null
   const counted = sproutedCount === null ? null : { sproutedCount, testedCount }
   const said = counted && germinationInterval(counted)
+  const others = lot.tests.map((test) => ({ ...test, testedCount: test.ofCount }))
+  const beside = counted ? testBesideOthers({ ...counted, testedOn }, others).sentences : []
   return (
     <Form
       action={say('seed:screen-keep-test')}
@@ -43,7 +45,7 @@ export function SproutingTestForm({ choice, today }: { readonly choice: LotChoic
         {counted && said?.ok && (
           <>
             <BigNumber label={say('seed:screen-says')} reckoned={germinationOfTest(counted)} size="small" />
-            <Reasons sentences={[...said.reasons, ...said.warnings]} />
+            <Reasons sentences={[...said.reasons, ...said.warnings, ...beside]} />
           </>
         )}
         {said && !said.ok && <Reasons sentences={said.why} />}

@@ -12,6 +12,7 @@ const SHELVES: readonly Shelf[] = [
     title: 'shell:part-seed',
     ids: [
       ...['seed-line', 'seed-reserve', 'germination-interval', 'germination-sample-size', 'replicate-tolerance'],
+      ...['two-tests', 'sequential-test'],
       ...['seed-life', 'seed-what-if', 'effective-size', 'allele-loss', 'off-type-trend'],
     ],
   },
