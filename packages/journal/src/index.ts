@@ -67,6 +67,7 @@ export {
 export { applyEntries, foldFacts, NO_FACTS } from './fold/fold.ts'
 export { type EntryHistory, history } from './fold/history.ts'
 export { canonicalJson, type Json } from './json.ts'
+export { SORT_CAUSES, TAILS_GO } from './kinds/corn-lot.ts'
 export {
   type BodyOf,
   type CheckedBody,

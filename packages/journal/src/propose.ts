@@ -34,8 +34,12 @@ const ASK: Asker = {
   'kitchen-opened': nothing,
   'kitchen-noted': nothing,
   'corn-lot-brought-in': nothing,
-  'corn-sorted': ({ cornLots, batches }, { entity, entityId, removedKg }) =>
-    entity === 'batch' ? known(batches, entityId, 'no-such-batch') : fromCornLot(cornLots, entityId, removedKg),
+  'corn-sorted': ({ cornLots, batches }, { entity, entityId, removedKg, tails = [], wentTo = 'discard' }) => [
+    ...(entity === 'batch' ? known(batches, entityId, 'no-such-batch') : fromCornLot(cornLots, entityId, removedKg)),
+    ...(wentTo !== 'discard' && tails.some(({ cause, massKg }) => cause === 'mould' && massKg > 0)
+      ? [refusal('mould-only-discarded', { field: 'wentTo' })]
+      : []),
+  ],
   'corn-shelled': ({ cornLots }, { lotId, earsKg, shelledKg }) => fromCornLot(cornLots, lotId, earsKg ?? shelledKg),
   'seed-put-by': ({ cornLots }, { lotId, massKg = 0 }) => {
     if (lotId === undefined) return []

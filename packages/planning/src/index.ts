@@ -308,7 +308,24 @@ export {
   ownStrengths,
   potCornKg,
 } from './kettle-chemistry/own-strengths.ts'
+export {
+  cornLotOf,
+  type LotYield,
+  lotYield,
+  potBalance,
+  type WeighedYield,
+  weighedYields,
+} from './kettle-chemistry/own-yields.ts'
 export { type PotDisposal, potDisposal } from './kettle-chemistry/pot-disposal.ts'
+export {
+  type CauseOfTails,
+  hominyWeighed,
+  mouldFound,
+  type PotTails,
+  potTails,
+  type SortCause,
+  type TailsGo,
+} from './kettle-chemistry/pot-tails.ts'
 export { type PrintedRecipe, printedRecipes, type RecipeStrength, recipeStrengths } from './kettle-chemistry/recipes.ts'
 export { rinseResult } from './kettle-chemistry/rinse-plan.calc.ts'
 export { type Wash, type WashInput, washPlan } from './kettle-chemistry/rinse-wash.ts'

@@ -254,6 +254,7 @@ export {
   type MoistureChange,
   massAtMoistureKg,
   moistureShrinkFraction,
+  wetFractionOfSample,
 } from './kernels/moisture.ts'
 export { HOMINY_SWELLING, hominyVolumeRangeL, type Swelling, type VolumeRange } from './kernels/swelling.ts'
 export {

@@ -1,4 +1,5 @@
 import * as v from 'valibot'
+import { TAILS_GO } from './corn-lot.ts'
 import { count, defineKind, elevationM, id, json, maybe, name, quantity } from './kind.ts'
 
 const entity = ({ kitchenId }: { kitchenId: string }): string => `kitchen:${kitchenId}`
@@ -45,6 +46,13 @@ export const kitchenNoted = defineKind({
     theme: maybe(name()),
     washPattern: maybe(v.picklist(['printed', 'common-practice'])),
     stages: maybe(v.array(json())),
+    /** The keeper's own line: tails above this share of a pot, and what then becomes of them. */
+    rejectLine: maybe(
+      v.strictObject({
+        shareFraction: quantity({ min: 0.001, max: 0.5, unit: 'of the pot' }),
+        above: v.picklist(TAILS_GO),
+      }),
+    ),
     helpersCount: maybe(count(1, 500, 'people')),
   }),
   migrate: [],

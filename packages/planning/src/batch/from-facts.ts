@@ -89,7 +89,7 @@ export function batchInputFromFacts(facts: Facts, wish: BatchWish, seasonYear: n
   const jarSize = wish.jarSize ?? 'quart'
   const lbPerLiquidQt = kitchen?.shelledLbPerLiquidQt
   const shelling = ownShellingRate(facts)
-  const hominy = hominySpread(facts, kitchen?.jarFill ?? 'loose-to-headspace', lbPerLiquidQt)
+  const hominy = hominySpread(facts, kitchen?.jarFill ?? 'loose-to-headspace', lbPerLiquidQt, wish.cornLotId)
   const water = ownWaterRecord(facts)
   const canners = Object.values(facts.canners).filter(
     ({ cannerId }) => !wish.cannerIds || wish.cannerIds.includes(cannerId),
@@ -98,6 +98,9 @@ export function batchInputFromFacts(facts: Facts, wish: BatchWish, seasonYear: n
     kind: 'ready',
     remembered: [
       ...(hominy?.told ? [say('kettle:remembered-hominy', { ratio: hominy.spread.middle })] : []),
+      ...(hominy?.ofLotCount
+        ? [say('kettle:remembered-lot-yield', { count: hominy.ofLotCount, name: lot?.name ?? '' })]
+        : []),
       ...(shelling
         ? [
             say('kettle:remembered-shelling', {
@@ -221,13 +224,15 @@ function hominySpread(
   facts: Facts,
   habitFill: Fill,
   lbPerLiquidQt: number | undefined,
-): { readonly spread: OwnSpread; readonly told: boolean } | null {
+  cornLotId: string | undefined,
+): { readonly spread: OwnSpread; readonly told: boolean; readonly ofLotCount?: number } | null {
   const told = facts.kitchen?.hominyPerDryVolume
   if (told) return { spread: told, told: true }
-  const own = ownHominyRatio(facts, habitFill, lbPerLiquidQt)
+  const own = ownHominyRatio(facts, habitFill, lbPerLiquidQt, cornLotId)
   if (!own) return null
   return {
     told: false,
+    ofLotCount: own.ofLotCount,
     spread: {
       low: Math.min(HOMINY_PER_DRY_VOLUME.low, own.lowest),
       middle: own.value,

@@ -5,6 +5,7 @@
 
 import type { BatchFact, CannerFact, Facts, FoodLotFact, RunFact } from '@crib/journal'
 import { convert } from '@crib/science'
+import { weighedYields, yieldByVolume } from '../kettle-chemistry/own-yields.ts'
 import { LB_PER_LIQUID_QT } from '../shared/corn-measure.ts'
 import { type OwnRecord, shrinkToOwn } from '../shared/own-record.ts'
 import { HOMINY_LB_PER_LIQUID_QT, SHELLING_LB_PER_H } from './corn.ts'
@@ -15,28 +16,57 @@ import { STAGE_KINDS, type Stage } from './stages.ts'
 
 const HOMINY_RATIO_LIMITS = { min: 1, max: 6 } as const
 
+export interface OwnHominy extends OwnRecord {
+  readonly lowest: number
+  readonly highest: number
+  /** Of them, of the corn lot asked for. */
+  readonly ofLotCount: number
+}
+
 /**
- * Hominy per volume of dry corn over finished batches, shrunk toward the printed 3; null without a record.
- * Jars count as full as their batch was planned, else as this kitchen fills by habit.
+ * Hominy per volume of dry corn over finished batches, shrunk toward the printed 3; null without a record. Where this corn lot
+ * has records of its own, they are shrunk toward what the other lots gave instead.
+ * Hominy weighed at the kettle counts before jars and bags; jars as full as their batch was planned, else by habit.
  */
 export function ownHominyRatio(
   facts: Facts,
   habitFill: Fill,
   lbPerLiquidQt: number = LB_PER_LIQUID_QT,
-): (OwnRecord & { readonly lowest: number; readonly highest: number }) | null {
-  const ratios = Object.values(facts.batches).flatMap((batch) => {
-    const cornKg = batch.cornUsed.reduce((sum, { massKg }) => sum + massKg, 0)
-    const lots = Object.values(facts.foodLots).filter((lot) => lot.batchId === batch.batchId)
-    const fill = plannedInputs(batch)?.fill ?? habitFill
-    const volumes = lots.map((lot) => hominyLiquidQt(lot, fill))
-    if (cornKg === 0 || lots.length === 0 || volumes.includes(null)) return []
-    const hominy = volumes.reduce<number>((sum, volume) => sum + (volume ?? 0), 0)
-    const ratio = hominy / (convert(cornKg, 'Kg', 'Lb') / lbPerLiquidQt)
-    return ratio >= HOMINY_RATIO_LIMITS.min && ratio <= HOMINY_RATIO_LIMITS.max ? [ratio] : []
+  cornLotId?: string,
+): OwnHominy | null {
+  const weighed = new Map(weighedYields(facts).map((own) => [own.batchId, own]))
+  const records = Object.values(facts.batches).flatMap((batch) => {
+    const own = weighed.get(batch.batchId)
+    const ratio = own
+      ? yieldByVolume(own.hominyPerCorn, lbPerLiquidQt)
+      : putUpRatio(facts, batch, habitFill, lbPerLiquidQt)
+    if (ratio === null || ratio < HOMINY_RATIO_LIMITS.min || ratio > HOMINY_RATIO_LIMITS.max) return []
+    return [{ ratio, isOfLot: cornLotId !== undefined && batch.cornUsed.some(({ lotId }) => lotId === cornLotId) }]
   })
-  if (ratios.length === 0) return null
-  const own = shrinkToOwn(HOMINY_PER_DRY_VOLUME.middle, ratios)
-  return { ...own, lowest: Math.min(...ratios), highest: Math.max(...ratios) }
+  if (records.length === 0) return null
+  const ratios = records.map(({ ratio }) => ratio)
+  const ofLot = records.filter(({ isOfLot }) => isOfLot).map(({ ratio }) => ratio)
+  const others = records.filter(({ isOfLot }) => !isOfLot).map(({ ratio }) => ratio)
+  const kitchen = shrinkToOwn(HOMINY_PER_DRY_VOLUME.middle, others)
+  const own = ofLot.length === 0 ? kitchen : shrinkToOwn(kitchen.value, ofLot)
+  return {
+    ...shrinkToOwn(HOMINY_PER_DRY_VOLUME.middle, ratios),
+    value: own.value,
+    ofLotCount: ofLot.length,
+    lowest: Math.min(...ratios),
+    highest: Math.max(...ratios),
+  }
+}
+
+/** By what was put up of a batch; null where corn or one lot's volume is not known. */
+function putUpRatio(facts: Facts, batch: BatchFact, habitFill: Fill, lbPerLiquidQt: number): number | null {
+  const cornKg = batch.cornUsed.reduce((sum, { massKg }) => sum + massKg, 0)
+  const lots = Object.values(facts.foodLots).filter((lot) => lot.batchId === batch.batchId)
+  const fill = plannedInputs(batch)?.fill ?? habitFill
+  const volumes = lots.map((lot) => hominyLiquidQt(lot, fill))
+  if (cornKg === 0 || lots.length === 0 || volumes.includes(null)) return null
+  const hominy = volumes.reduce<number>((sum, volume) => sum + (volume ?? 0), 0)
+  return hominy / (convert(cornKg, 'Kg', 'Lb') / lbPerLiquidQt)
 }
 
 /** Hominy in a finished lot. [liquid qt] Null for forms whose volume is gone (dried, flour, roasted). */

@@ -3,6 +3,7 @@ import type { Calc } from '@crib/science'
 import { alkaliDoseCalc } from './alkali-dose.calc.ts'
 import { ashStrengthCalc } from './ash-strength.calc.ts'
 import { cookAltitudeCalc } from './cook-altitude.calc.ts'
+import { cookBalanceCalc } from './cook-balance.calc.ts'
 import { disposalCalc } from './disposal.calc.ts'
 import { doseLeftCalc } from './dose-left.calc.ts'
 import { hydrationCalc } from './hydration.calc.ts'
@@ -22,4 +23,5 @@ export const KETTLE_CHEMISTRY_CALCS: readonly Calc[] = [
   disposalCalc,
   cookAltitudeCalc,
   hydrationCalc,
+  cookBalanceCalc,
 ]

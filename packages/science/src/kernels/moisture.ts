@@ -40,6 +40,22 @@ export function moistureShrinkFraction(change: MoistureChange): number {
   return 1 - massAtMoistureKg(1, change)
 }
 
+/**
+ * Moisture of a sample that was weighed wet and, once dried, again. [fraction of total weight]
+ *
+ * 100 g, 30 g dried: 0.70.
+ *
+ * @param wetG [g] Valid: above 0, to 1e6.
+ * @param dryG [g] Valid: 0 to wetG.
+ * @throws {ValidRangeError} outside those ranges: drying adds no weight.
+ * @source none: the definition of moisture on the wet basis
+ */
+export function wetFractionOfSample(wetG: number, dryG: number): number {
+  requireInRange('wetG', wetG, { min: 1e-6, max: 1e6, unit: 'g', source: 'project-rule' })
+  requireInRange('dryG', dryG, { min: 0, max: wetG, unit: 'g', source: 'project-rule' })
+  return 1 - dryG / wetG
+}
+
 export interface Cook {
   /** M0, moisture of the raw kernels, wet basis. [fraction] Valid: 0 to 0.95. */
   readonly rawWetFraction: number

@@ -91,6 +91,13 @@ function seenWords(seen: BatchFact['cook'][number]['seen'], { say }: Words, lotN
       return say('kettle:stage-skim')
     case 'rinse-tested':
       return say(`kettle:rinse-tested-${seen.way}`, { pH: seen.stripPH })
+    case 'handful-sorted':
+      return say('kettle:noted-handful', {
+        out: seen.tails.reduce((sum, { count }) => sum + count, 0),
+        of: seen.ofCount,
+      })
+    case 'hominy-weighed':
+      return say('kettle:noted-hominy', { weight: { value: seen.massKg, unit: 'Kg' } })
     case 'hot-pack-ready':
       return say('kettle:walk-hot-pack-word')
     case 'off-heat':

@@ -1,22 +1,21 @@
 /** A stage that is begun and done: rinses and re-boils with their water, scrub, skim, sorts with a weight, the last cook. */
 import { sortTails, type WalkStep } from '@crib/planning'
-import { convert, type Quantity } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
-import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
-import { BigNumber, ButtonRow, NumberRow, QuantityField, SideAction } from '../../parts-of-the-sheet/index.ts'
+import { BigNumber, ButtonRow, NumberRow, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { type Line, TapButton, TapGroup } from '../../walk/taps.tsx'
 import { Say, useWords } from '../../words.tsx'
 import type { PotAt } from './pot-at.ts'
+import { useSorted } from './sort-fields.tsx'
 import { StageCaution } from './stage-caution.tsx'
 import { useStepTitle } from './step-title.ts'
+import { MouldStop, Tails } from './tails.tsx'
 import { useWater } from './water-field.tsx'
 
 /** Longer stages are begun first; a rinse of a few minutes is only told when it is done. [min] */
 const SHORT_MIN = 5
 /** Stages of the wash, for which the water at hand can be laid out. */
 const WASHED: ReadonlySet<string> = new Set(['hot-rinse', 'cold-rinse', 're-boil'])
-const LIMIT = { min: 0, max: 500, unit: 'Kg', source: 'project rule' } as const
 
 interface StepProps {
   readonly step: WalkStep
@@ -29,14 +28,14 @@ export function PlainStep({ step, at, onMoved }: StepProps) {
   const title = useStepTitle()(step)
   const { stage, stepId } = step
   const { batch, walk, taps } = at
-  const isSort = stage.kind === 'sort-dry' || stage.kind === 'sort-wet'
   const water = useWater(step, stage.waterToCornRatio > 0 && step.doneAtMs === undefined)
-  const [sortedText, setSortedText] = useState('')
-  const [sorted, setSorted] = useState<Quantity | null>(null)
+  const sorted = useSorted(step, at)
   const pot = { batchId: batch.batchId, potLoad: walk.potLoad }
 
   const keep = async (words: string, lines: readonly Line[]) => {
-    if (await taps.keep(words, lines)) onMoved()
+    if (!(await taps.keep(words, lines))) return
+    sorted.forget()
+    onMoved()
   }
   const begin = () =>
     void taps.keep(say('kettle:walk-word-begun', { stage: title }), [
@@ -44,23 +43,13 @@ export function PlainStep({ step, at, onMoved }: StepProps) {
     ])
   const doneLines = (): Line[] => [
     ['stage-noted', { ...pot, stageId: stepId, what: 'done', ...water.body }],
-    ...(sorted
-      ? ([
-          [
-            'corn-sorted',
-            {
-              entity: 'batch',
-              entityId: batch.batchId,
-              when: stage.kind === 'sort-dry' ? 'dry' : 'wet',
-              removedKg: convert(sorted.value, sorted.unit, 'Kg'),
-            },
-          ],
-        ] as const)
-      : []),
+    ...sorted.lines,
   ]
   const doneWords = () => {
     const words = say('kettle:walk-word-done', { stage: title })
-    return sorted ? `${words}, ${say('kettle:walk-sorted-word', { weight: formatQuantity(sorted) })}` : words
+    if (sorted.weightKg === null) return words
+    const weight = formatQuantity({ value: sorted.weightKg, unit: 'Kg' })
+    return `${words}, ${say('kettle:walk-sorted-word', { weight })}`
   }
   const done = () => void keep(doneWords(), doneLines())
   const oneMore = () =>
@@ -71,7 +60,7 @@ export function PlainStep({ step, at, onMoved }: StepProps) {
   const isBegun = step.begunAtMs !== undefined
   const isDone = step.doneAtMs !== undefined
   const beginsFirst = !isBegun && !isDone && stage.highMin > SHORT_MIN
-  const isBlocked = taps.busy || !water.isRead
+  const isBlocked = taps.busy || !water.isRead || !sorted.isRead
   const doneTap = (isNext: boolean) => (
     <TapButton isNext={isNext} disabled={isBlocked} onClick={done}>
       {say('waterL' in water.body ? 'kettle:walk-done-with-water' : 'kettle:walk-done')}
@@ -97,20 +86,12 @@ export function PlainStep({ step, at, onMoved }: StepProps) {
           <SideAction href={`/kettle/${batch.batchId}/rinse?pot=${walk.potLoad}`}>{say('kettle:wash-open')}</SideAction>
         </ButtonRow>
       )}
-      {isSort && !isDone && (
-        <QuantityField
-          label={say('kettle:walk-sorted')}
-          hint={say('kettle:walk-sorted-hint')}
-          measures="mass"
-          text={sortedText}
-          onText={setSortedText}
-          onQuantity={setSorted}
-          limits={LIMIT}
-        />
+      {sorted.field}
+      {sorted.hasMould && <MouldStop when={stage.kind === 'sort-dry' ? 'dry' : 'wet'} />}
+      {stage.kind === 'sort-dry' && !isDone && sorted.weightKg !== null && (
+        <DrySorted at={at} sortedKg={sorted.weightKg} />
       )}
-      {stage.kind === 'sort-dry' && !isDone && sorted && (
-        <Tails at={at} sortedKg={convert(sorted.value, sorted.unit, 'Kg')} />
-      )}
+      {stage.kind === 'sort-wet' && <Tails at={at} />}
       <TapGroup>
         {beginsFirst && (
           <TapButton isNext disabled={taps.busy} onClick={begin}>
@@ -157,7 +138,7 @@ export function PlainStep({ step, at, onMoved }: StepProps) {
 }
 
 /** The share sorted out, beside this kitchen's own; mould goes out whatever it comes to. */
-function Tails({ at: { batch }, sortedKg }: { readonly at: PotAt; readonly sortedKg: number }) {
+function DrySorted({ at: { batch }, sortedKg }: { readonly at: PotAt; readonly sortedKg: number }) {
   const { facts } = useBook()
   const { say } = useWords()
   const tails = sortTails(facts, batch, sortedKg)

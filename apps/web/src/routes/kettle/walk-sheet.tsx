@@ -15,6 +15,7 @@ import { Endings } from './endings.tsx'
 import { Noted } from './noted.tsx'
 import type { PotAt } from './pot-at.ts'
 import { Step } from './step.tsx'
+import { Yield } from './yield.tsx'
 
 export default function WalkScreen({ batchId }: { readonly batchId: string }) {
   const { facts } = useBook()
@@ -117,6 +118,7 @@ function WalkSheet({ batchId }: { readonly batchId: string }) {
         <Worked at={at} />
       </Passage>
       <Endings at={at} isDue={walks.some(({ openStepId }) => openStepId === undefined)} />
+      {isSortedAfterCook(walk) && <Yield at={at} />}
       <Noted at={at} />
       <Passage title={say('kettle:walk-photos')} margin={<MarginNote>{say('shell:photo-margin')}</MarginNote>}>
         <Photos ofId={batchId} potLoad={walk.potLoad} />
@@ -130,6 +132,12 @@ function doneLongAgo({ steps, openStepId }: PotWalk): readonly WalkStep[] {
   const openAt = steps.findIndex(({ stepId }) => stepId === openStepId)
   const before = steps.slice(0, openAt === -1 ? steps.length : openAt).filter(({ doneAtMs }) => doneAtMs !== undefined)
   return before.length > 2 ? before.slice(0, -1) : []
+}
+
+/** From the sort after the cook on there is hominy to weigh. */
+function isSortedAfterCook({ steps, openStepId }: PotWalk): boolean {
+  const begun = steps.some(({ stage, begunAtMs, doneAtMs }) => stage.kind === 'sort-wet' && (begunAtMs ?? doneAtMs))
+  return begun || openStepId === undefined
 }
 
 /** The pot-load written in last, unless it is done; then the first that is not. */
