@@ -1,11 +1,18 @@
 /** Heat in the jar: a newcomer in the demo kitchen moves the vent and reads why; a logger's file becomes a filled process log. */
 import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { practiceLog } from '@crib/planning'
 import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
 import { harkLake, settleRun, tap } from './hark-lake.ts'
 import { describeAtHome, goTo, openDemoKitchen, openPage } from './harness.ts'
 import { fold, seen, stampedText } from './reading.ts'
+
+/** The invented file of the demo kitchen's second load. */
+const EXAMPLE_FILE = join(import.meta.dirname, '../../../examples/ostrey-point-second-load.csv')
+
+/** What "Try with an invented file" gives at Hark Lake. */
+const PRACTICE = practiceLog({ elevationM: 655, requiredPsi: 12, processMin: 60, jar: 'pint' })
 
 async function heatPage(page: Page): Promise<void> {
   await page.getByRole('heading', { level: 1, name: 'Heat in the jar' }).waitFor()
@@ -80,6 +87,64 @@ describeAtHome('heat in the jar', (home) => {
     await context.close()
   })
 
+  test("a newcomer opens the demo's load, moves its vent, reads the rule, and fills the other load's log from its file", async () => {
+    const { context, page, faults } = await openPage(home.browser)
+    page.setDefaultTimeout(20_000)
+    await openDemoKitchen(page, home.house.url)
+    await goTo(page, '/canner', 'Canner')
+    await page.getByRole('link', { name: /^OSTR-\d{6}-A1$/ }).click()
+    await page.getByRole('heading', { level: 1, name: 'yard canner' }).waitFor()
+    await page.getByRole('link', { name: 'Heat in the jar' }).click()
+    await heatPage(page)
+    expect(await seen(page, 'main')).toMatch(/OSTR-\d{6}-A1/)
+    await page.getByText('Invented demo, not a real kitchen').waitFor()
+
+    const drawn = (what: string) => page.locator(`[data-curve="${what}"]`).getAttribute('d')
+    const shown = () =>
+      Promise.all([
+        stampedText(page, 'Slowest place when the heat goes off'),
+        seen(page, '[data-band="whole"]'),
+        ...['slowest-place', 'band'].map(drawn),
+      ])
+    const before = await shown()
+    await dragVent(page, 6)
+    await move(page, 'Steady steam before the vent is closed', 0)
+    await heatPage(page)
+    const after = await shown()
+    for (const [index, was] of before.entries()) expect(after[index]).not.toBe(was)
+    await fold(page, 'Why ten minutes of steam')
+    const said = await seen(page, 'main')
+    expect(said).toContain('Vent 10 min of steady steam before closing, every load')
+    expect(said).toContain('This does not change what the published directions say.')
+    // A load of the book: temperatures, and no total of them.
+    expect(said).not.toMatch(/F0|log reductions|\bsafe\b|more than enough/i)
+    expect(await page.locator('[data-curve="lethal-rate"]').count()).toBe(0)
+
+    await goTo(page, '/canner', 'Canner')
+    await page.getByRole('link', { name: /^OSTR-\d{6}-A2$/ }).click()
+    await page.getByRole('heading', { level: 1, name: 'yard canner' }).waitFor()
+    await page.getByRole('link', { name: "A logger's file" }).click()
+    await page.getByRole('heading', { level: 1, name: "A logger's file" }).waitFor()
+    await drop(page, readFileSync(EXAMPLE_FILE, 'utf8'))
+    // Its head says every column, and its clock needs only the day of the load, which is filled in.
+    await tap(page, 'Read the file')
+    await page.getByText('418 lines, 415 readings.').waitFor()
+    const found = await seen(page, '#found')
+    expect(found).toContain('start the full time again')
+    expect(found).not.toMatch(/lethality of|F0|\bsafe\b|enough/i)
+    await page.getByRole('button', { name: 'Write these lines into the log' }).click()
+    await page.getByText('Written into the log.').waitFor()
+    await page.getByRole('link', { name: 'The process log, filled in' }).click()
+    await page.getByRole('heading', { level: 1, name: /^Log of load OSTR-\d{6}-A2/ }).waitFor()
+    const log = await seen(page, '.paper-look')
+    for (const clock of ['12:29', '12:44', '12:55', '13:01', '13:30', '13:36', '14:49', '15:29', '15:43', '15:48']) {
+      expect(log).toContain(clock)
+    }
+    expect(log).toContain('held 11 psi')
+    expect(faults).toEqual([])
+    await context.close()
+  })
+
   test('a file dropped on the page becomes a filled process log, each column asked about and each line confirmed', async () => {
     const { context, page, faults } = await openPage(home.browser)
     page.setDefaultTimeout(20_000)
@@ -90,7 +155,7 @@ describeAtHome('heat in the jar', (home) => {
     await page.getByRole('heading', { level: 1, name: "A logger's file" }).waitFor()
 
     // °F said to be °C is refused with the row.
-    const wrong = practiceLog(655).replace(/^90,[\d.]+,/m, '90,240,')
+    const wrong = PRACTICE.replace(/^90,[\d.]+,/m, '90,240,')
     await drop(page, wrong)
     await page.getByLabel('Clock at minute 0 of the file').fill('09:00')
     await tap(page, 'Read the file')
@@ -98,7 +163,7 @@ describeAtHome('heat in the jar', (home) => {
     expect(await seen(page, '#report')).toContain('column "canner (°C)": 240 is hotter than a canner can be')
 
     // The head says the units of all but one; that one is asked for before anything is read.
-    const unsaid = practiceLog(655).replace('jar (°C)', 'jar')
+    const unsaid = PRACTICE.replace('jar (°C)', 'jar')
     await drop(page, unsaid)
     await page.getByText('Still to say: what "jar" is.').waitFor()
     expect(await page.getByRole('button', { name: 'Read the file' }).isDisabled()).toBe(true)
@@ -107,7 +172,7 @@ describeAtHome('heat in the jar', (home) => {
     await page.getByLabel('Day on which the file begins').fill('2026-10-03')
     await page.getByLabel('Clock at minute 0 of the file').fill('09:00')
     await tap(page, 'Read the file')
-    await page.getByText('374 lines, 371 readings.').waitFor()
+    await page.getByText('373 lines, 371 readings.').waitFor()
     await fold(page, '2 cells and rows were not taken')
     expect(await seen(page, '#report')).toContain('column "jar" is empty.')
 

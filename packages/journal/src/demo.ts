@@ -1,8 +1,9 @@
 /**
- * An invented kitchen to look around in: Ostrey Point, one corn, two lots of ash, a pot and a canner. Every screen
- * marks it as invented (`demo: true`).
+ * An invented kitchen to look around in: Ostrey Point, one corn, two lots of ash, a pot, a canner and two of its loads,
+ * eaten since. Every screen marks it as invented (`demo: true`).
  */
 import { type Clock, createAuthor, createId, type Randomness } from './author.ts'
+import { demoLoads } from './demo-loads.ts'
 import type { StoredEntry } from './envelope.ts'
 
 export interface DemoSetup {
@@ -96,6 +97,9 @@ export function demoKitchen({ clock, random, zone }: DemoSetup): DemoKitchen {
       },
       { happenedAt: { instant: tested.instant } },
     ),
+    ...demoLoads({ cannerId, newId, testedOn: tested.day, zone }).map(({ kind, body, instant }) =>
+      author.write(kind, body, { happenedAt: { instant } }),
+    ),
     author.write(
       'alkali-lot-recorded',
       {
@@ -136,10 +140,10 @@ export function demoKitchen({ clock, random, zone }: DemoSetup): DemoKitchen {
   return { kitchenId, entries }
 }
 
-/** The last 12 April at noon UTC that is past: "tested this spring". */
+/** The last 12 April that is a week past: "tested this spring", and its first loads told to their seals. */
 function lastSpring(nowMs: number): { day: string; instant: string } {
   const year = new Date(nowMs).getUTCFullYear()
   const years = [year, year - 1].map((each) => `${each}-04-12`)
-  const day = years.find((each) => Date.parse(`${each}T12:00:00Z`) < nowMs) as string
+  const day = years.find((each) => Date.parse(`${each}T12:00:00Z`) < nowMs - 7 * DAY_MS) as string
   return { day, instant: `${day}T12:00:00.000Z` }
 }

@@ -209,7 +209,7 @@ export {
 export { madeUpLikeRun, madeUpRun } from './heat/made-up-run.ts'
 export { type CannerOwnTimes, cannerOwnTimes, type OwnTime } from './heat/own-times.ts'
 export { type PictureCsv, pictureCsv } from './heat/picture-csv.ts'
-export { practiceLog } from './heat/practice-log.ts'
+export { type PracticeRun, practiceLog } from './heat/practice-log.ts'
 export { alreadyWritten, type ModelledTrace, type Replay, type ReplayWish, replayRun } from './heat/replay.ts'
 export {
   findRunMarks,

@@ -16,6 +16,7 @@ import { CannerTimingsForm } from '../records/canner-timings.tsx'
 import { CannerForm, Canners } from '../records/canners.tsx'
 import { GaugeTestForm } from '../records/gauge-test-form.tsx'
 import { useWords } from '../words.tsx'
+import { LoadsDone } from './canner/loads-done.tsx'
 import { OnTheFire } from './canner/on-the-fire.tsx'
 import { isOpen } from './canner/run-of.ts'
 
@@ -51,6 +52,7 @@ function CannerList() {
           )}
         </Passage>
       )}
+      <LoadsDone />
       <Passage title={say('shell:canners-title')}>
         {canners.length === 0 && (
           <Empty drawing="canner">

@@ -91,7 +91,8 @@ export async function readLogger(
     rest = rest.slice(from)
     if (rest.length > LONGEST_LINE) return { ok: false, refused: say('heat:logger-no-lines'), ...reader.report() }
   }
-  const refused = reader.row(rest) ?? reader.atEnd()
+  // What ends with a line break has no line after it.
+  const refused = (rest === '' ? null : reader.row(rest)) ?? reader.atEnd()
   return refused ? { ok: false, refused, ...reader.report() } : { ok: true, ...reader.report() }
 }
 

@@ -7,7 +7,7 @@ import { practiceLog } from './practice-log.ts'
 import { alreadyWritten, type ReplayWish, replayRun } from './replay.ts'
 
 const words = createWords()
-const text = practiceLog(250)
+const text = practiceLog({ elevationM: 250, requiredPsi: 12, processMin: 60, jar: 'pint' })
 const [head, first] = text.split('\n') as [string, string]
 
 async function traced() {

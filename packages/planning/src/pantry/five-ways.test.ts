@@ -47,11 +47,13 @@ test('one harvest goes five ways, and every pound is on the shelf or accounted f
   ).toEqual(['dried', 'flour', 'freezer', 'jar', 'roasted'])
 })
 
-test('its dial recalls its seven jars and nothing else', () => {
+test('its dial recalls its seven jars and the two earlier loads, and nothing else', () => {
   const facts = told()
   const cannerId = Object.keys(facts.canners)[0]!
   const found = recall(facts, { by: 'gauge', cannerId, gauge: 'dial' })
   expect(found.lots.map(({ form, putUpCount, onShelfCount }) => [form, putUpCount, onShelfCount])).toEqual([
+    ['jar', 7, 0],
+    ['jar', 7, 0],
     ['jar', 7, 3],
   ])
   expect(found.households).toEqual(['the school kitchen'])

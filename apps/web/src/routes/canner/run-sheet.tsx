@@ -134,6 +134,9 @@ function RunSheet({ run }: { readonly run: RunFact }) {
         <ButtonRow>
           <SideAction href={`/heat/replay/${run.runId}`}>{say('heat:to-replay')}</SideAction>
           <SideAction href={`/heat/run/${run.runId}`}>{say('heat:title')}</SideAction>
+          {phase === 'seals-seen' && (
+            <SideAction href={`/paper/process-log/${run.runId}`}>{say('heat:to-process-log')}</SideAction>
+          )}
         </ButtonRow>
       </Passage>
       <OnTheFire title={say('canner:run-screen-also')} except={run.runId} />

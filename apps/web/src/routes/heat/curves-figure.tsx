@@ -50,6 +50,7 @@ export const Curves = memo(function Curves(props: CurvesProps) {
       ))}
       {band && (
         <path
+          data-curve="band"
           d={bandPath(band.curve, lastMin, x, y)}
           fill="var(--corn-fill)"
           fillOpacity={band.isOfThisJar ? 0.55 : 0}
@@ -103,6 +104,7 @@ function Rate({ picture, x, width, lastMin }: { picture: JarPicture; x: Scale; w
   return (
     <g>
       <path
+        data-curve="lethal-rate"
         d={`${pathOf(rateFraction, perMin, lastMin, x, y)}L${x(lastMin)} ${foot}L${x(0)} ${foot}Z`}
         fill="var(--corn-fill)"
         fillOpacity="0.55"

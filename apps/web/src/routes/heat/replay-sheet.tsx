@@ -87,6 +87,10 @@ function File({ name, run }: { readonly name: string; readonly run: RunFact | un
     // What was said of a file with the same columns still holds.
     if (answers?.head !== head.line) setAnswers(emptyAnswers(head, run?.begun.at))
   }
+  const practice = () => {
+    const { elevationM, jar, holdMin } = like
+    return practiceLog({ elevationM, jar, requiredPsi: held.psi ?? 12, processMin: run ? holdMin : 60 })
+  }
   const settled = file && answers ? settledAnswers(answers) : null
   return (
     <>
@@ -120,9 +124,7 @@ function File({ name, run }: { readonly name: string; readonly run: RunFact | un
         </div>
         <p className="field-hint">{say('heat:file-stays')}</p>
         <ButtonRow>
-          <SideAction
-            onClick={() => void take(new Blob([practiceLog(like.elevationM)]), say('heat:file-practice-name'))}
-          >
+          <SideAction onClick={() => void take(new Blob([practice()]), say('heat:file-practice-name'))}>
             {say('heat:file-practice')}
           </SideAction>
         </ButtonRow>
