@@ -1,6 +1,9 @@
 /** Folds one kitchen's book in a program of its own and tells what it took, as JSON. Run by journal-million.ts. */
+import { enableCompileCache } from 'node:module'
 import { openBook, openStore } from '@crib/journal/open'
 import { median } from './question.ts'
+
+enableCompileCache() // as the server and the terminal do
 
 const [file, kitchenId, does] = process.argv.slice(2) as [string, string, 'cold' | 'warm']
 const store = await openStore(file)

@@ -1,6 +1,7 @@
 /** How an entry lies in a table: the same columns in every SQL store. */
 import { hash } from 'node:crypto'
 import type { Envelope, StoredEntry, Visibility } from '../envelope.ts'
+import type { LedgerLine } from '../fold/facts.ts'
 import { placeEntry, UNREAD } from '../fold/ledger.ts'
 import type { Json } from '../json.ts'
 import { type ReadBody, readBody } from '../kinds/index.ts'
@@ -95,45 +96,65 @@ export function entryOf(row: ReadRow): StoredEntry {
 }
 
 /** What the fold needs of an entry: fewer columns than the whole, since a million of them are read at once. */
-export const LINE_COLUMNS = `e.id, e.device_id, e.device_seq, e.person_id, e.kind, e.kind_version, e.happened_at,
-  e.happened_zone, e.written_at, e.visibility, e.hash, b.value, e.arrival`
+export const LINE_COLUMNS = `e.id, e.device_id || ' ' || e.person_id || ' ' || e.visibility || ' ' || e.kind || ' ' ||
+  e.kind_version || ' ' || e.happened_zone, e.device_seq, e.happened_at, e.written_at, e.hash, b.value, e.arrival`
 
 export type LineRow = readonly [
   id: string,
-  deviceId: string,
+  /** What is mostly the same from line to line, as one text: fewer texts to make and to keep. */
+  likeOthers: string,
   deviceSeq: number,
-  personId: string,
-  kind: string,
-  kindVersion: number,
   happenedAt: string,
-  happenedZone: string,
   writtenAt: string,
-  visibility: string,
   hash: string,
   value: string | null,
   arrival: number,
   filedUnder?: string,
 ]
 
+type LikeOthers = Pick<LedgerLine, 'deviceId' | 'personId' | 'visibility' | 'kind' | 'kindVersion' | 'zone'>
+
+const likeOthers = new Map<string, LikeOthers>()
+const MOST_KEPT = 5000
+
+/** Only a zone may hold spaces. */
+function likeOthersOf(text: string): LikeOthers {
+  const known = likeOthers.get(text)
+  if (known) return known
+  const [deviceId, personId, visibility, kind, kindVersion, ...zone] = text.split(' ') as string[]
+  const read = {
+    deviceId: deviceId!,
+    personId: personId!,
+    visibility: visibility as Visibility,
+    kind: kind!,
+    kindVersion: Number(kindVersion),
+    zone: zone.join(' '),
+  }
+  if (likeOthers.size >= MOST_KEPT) likeOthers.clear()
+  likeOthers.set(text, read)
+  return read
+}
+
 export function filedLine(row: LineRow, kitchenId: string): FiledLine {
-  const value = row[11]
-  const read: ReadBody | null = value === null ? null : readBody(row[4], row[5], parseValue(value))
+  const [id, text, deviceSeq, instant, writtenAt, hash, value, arrival, filedUnder] = row
+  const { deviceId, personId, visibility, kind, kindVersion, zone } = likeOthersOf(text)
+  const read: ReadBody | null = value === null ? null : readBody(kind, kindVersion, parseValue(value))
   const line = {
-    id: row[0],
-    hash: row[10],
+    id,
+    hash,
     kitchenId,
-    deviceId: row[1],
-    deviceSeq: row[2],
-    personId: row[3],
-    visibility: row[9] as Visibility,
-    kind: row[4],
-    kindVersion: row[5],
-    instant: row[6],
-    zone: row[7],
-    writtenAt: row[8],
+    deviceId,
+    deviceSeq,
+    personId,
+    visibility,
+    kind,
+    kindVersion,
+    instant,
+    zone,
+    writtenAt,
     body: read?.ok ? read.body : null,
   }
-  const filed = { arrival: row[12], ...(row[13] !== undefined && { filedUnder: row[13] }) }
+  const filed = { arrival, ...(filedUnder !== undefined && { filedUnder }) }
   if (read?.ok) return { line, story: read.entity, ...filed }
   return { line: { ...line, why: read ? read.why : 'erased' }, story: UNREAD, ...filed }
 }

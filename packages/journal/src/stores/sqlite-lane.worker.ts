@@ -7,7 +7,7 @@ import { sqliteFacts } from './sqlite-facts.ts'
 import type { LaneData, LaneMessage } from './sqlite-lanes.ts'
 
 /** Pages on their way: enough that neither side waits, few enough to hold. */
-const MOST_AHEAD = 4
+const MOST_AHEAD = 8
 
 const port = parentPort!
 const { file, lane, kitchenId, upTo } = workerData as LaneData

@@ -8,6 +8,7 @@ import type { Part } from '../fold/story-facts.ts'
 import type { ServerStore } from '../server-store.ts'
 import { AMENDING } from './amended.ts'
 import { type CaughtUp, catchUp } from './catch-up.ts'
+import { factOf } from './fact-text.ts'
 import type { FactPage } from './port.ts'
 import { KITCHEN_PART, UNREAD_PART } from './story-rows.ts'
 
@@ -48,14 +49,14 @@ const MOST_PAGE = 1000
 export async function openBook(store: Pick<ServerStore, 'facts'>, kitchenId: string): Promise<Book> {
   const tables = store.facts
   const page = async <T>(part: string, query: FactPage): Promise<readonly T[]> =>
-    (await tables.page(kitchenId, part, query)).map(({ value }) => JSON.parse(value) as T)
+    (await tables.page(kitchenId, part, query)).map(({ value }) => factOf<T>(value))
 
   async function all<T>(part: string): Promise<{ [id: string]: T }> {
     const found: { [id: string]: T } = {}
     for (let after: string | undefined; ; ) {
       const query = { limit: MOST_PAGE, newestFirst: false, onlyOpen: false, ...(after !== undefined && { after }) }
       const rows = await tables.page(kitchenId, part, query)
-      for (const { id, value } of rows) found[id] = JSON.parse(value) as T
+      for (const { id, value } of rows) found[id] = factOf<T>(value)
       after = rows.at(-1)?.id
       if (after === undefined) return found
     }
@@ -66,11 +67,11 @@ export async function openBook(store: Pick<ServerStore, 'facts'>, kitchenId: str
     catchUp: () => catchUp(tables, kitchenId),
     kitchen: async () => {
       const value = (await tables.facts(kitchenId, KITCHEN_PART, [kitchenId])).get(kitchenId)
-      return value === undefined ? null : (JSON.parse(value) as KitchenFact)
+      return value === undefined ? null : factOf<KitchenFact>(value)
     },
     async get<P extends ListPart>(part: P, id: string) {
       const value = (await tables.facts(kitchenId, part, [id])).get(id)
-      return value === undefined ? null : (JSON.parse(value) as Facts[P][string])
+      return value === undefined ? null : factOf<Facts[P][string]>(value)
     },
     list<P extends ListPart>(part: P, { after, limit = USUAL_PAGE, oldestFirst, onlyOpen }: ListQuery = {}) {
       if (!(limit >= 1 && limit <= MOST_PAGE)) throw new RangeError(`limit is ${limit}; a page holds 1 to ${MOST_PAGE}`)

@@ -13,8 +13,11 @@ import { foldAnew } from './fold-anew.ts'
 import type { FactRow, FactState, FactTables, FiledLine, QuestionRows } from './port.ts'
 import { factRow, pageLedger, storyRows, unreadRows } from './story-rows.ts'
 
-/** Raise it when the fold gives other facts from the same entries; a kind added or brought forward does so by itself. */
-const FOLD_RULES = 1
+/**
+ * Raise it when the fold gives other facts from the same entries, or writes them otherwise; a kind added or brought
+ * forward does so by itself.
+ */
+const FOLD_RULES = 2
 
 /** Names the fold that made the facts: with another one they are made anew. */
 export const FOLD_VERSION = sha256Hex(

@@ -2,6 +2,7 @@
 import { cornBalance, withCornUsed } from '../fold/balance.ts'
 import type { BatchFact, CannerFact, CornLotFact, Facts, SeedFact } from '../fold/facts.ts'
 import type { Part } from '../fold/story-facts.ts'
+import { factOf } from './fact-text.ts'
 import type { FactRow, FactTables, QuestionRows } from './port.ts'
 import { askAcross, factRow, RANK } from './story-rows.ts'
 
@@ -49,7 +50,7 @@ export async function derive(
       const fresh = newFacts.get(factKey(part, id))
       const kept = old.get(id)
       if (fresh) found.set(id, fresh as Facts[P][string])
-      else if (kept !== undefined) found.set(id, JSON.parse(kept) as Facts[P][string])
+      else if (kept !== undefined) found.set(id, factOf<Facts[P][string]>(kept))
     }
     return found
   }
@@ -92,8 +93,7 @@ export async function deriveCanners(tables: FactTables, kitchenId: string, newFa
       onlyOpen: false,
       ...(after !== undefined && { after }),
     })
-    for (const { id, value } of page)
-      if (!newFacts.has(factKey('canners', id))) canners[id] = JSON.parse(value) as CannerFact
+    for (const { id, value } of page) if (!newFacts.has(factKey('canners', id))) canners[id] = factOf<CannerFact>(value)
     after = page.at(-1)?.id
     if (after === undefined) break
   }

@@ -25,7 +25,7 @@ export interface FactRow {
   readonly id: string
   /** Something of it is left, or still to come: what lists show first. */
   readonly open: boolean
-  /** JSON; null removes the row. */
+  /** As fact-text.ts writes it; null removes the row. */
   readonly value: string | null
 }
 
@@ -93,7 +93,7 @@ export interface FactTables {
    * The number of stories.
    */
   inLanes?(job: LaneJob, take: (rows: LaneRows) => Promise<void>): Promise<number>
-  /** JSON by id. */
+  /** Texts of facts by id. */
   facts(kitchenId: string, part: string, ids: readonly string[]): Promise<ReadonlyMap<string, string>>
   page(
     kitchenId: string,

@@ -14,6 +14,7 @@ import { compareLines, standingLines, UNREAD } from '../fold/ledger.ts'
 import { questionsAcross } from '../fold/questions.ts'
 import { kitchenStory } from '../fold/stories.ts'
 import { foldStory, type Part } from '../fold/story-facts.ts'
+import { factText } from './fact-text.ts'
 import type { FactRow, FiledLine, QuestionRows, RefRows } from './port.ts'
 
 /** Questions are listed by rank: of stories by themselves first, then across them in this order. */
@@ -42,7 +43,7 @@ export function storyRows(ledger: Ledger, story: string, kitchenId: string, mayB
   let kitchen: FactRow | null = null
   if (story === `kitchen:${kitchenId}`) {
     const told = kitchenStory(lines)
-    kitchen = { part: KITCHEN_PART, id: kitchenId, open: true, value: told && JSON.stringify(told) }
+    kitchen = { part: KITCHEN_PART, id: kitchenId, open: true, value: told && factText(told) }
   } else questions.push(...foldStory(story, lines, (part, id, fact) => facts.push({ part, id, fact })))
   const ranks: QuestionRows[] = [{ story, rank: RANK.own, values: questions.map((each) => JSON.stringify(each)) }]
   for (const { part, id, fact } of facts) {
@@ -87,7 +88,7 @@ export function unreadRows({ line }: FiledLine): { fact: FactRow; questions: Que
       part: UNREAD_PART,
       id,
       open: true,
-      value: JSON.stringify({ told, order: { id, instant, deviceId, deviceSeq } }),
+      value: factText({ told, order: { id, instant, deviceId, deviceSeq } }),
     },
     questions: { story: `${UNREAD}:${id}`, rank: RANK.own, values: questions.map((each) => JSON.stringify(each)) },
   }
@@ -105,5 +106,5 @@ export function isOpen(part: Part, fact: Facts[Part][string]): boolean {
 }
 
 export function factRow(part: Part, id: string, fact: Facts[Part][string] | null): FactRow {
-  return { part, id, open: fact !== null && isOpen(part, fact), value: fact && JSON.stringify(fact) }
+  return { part, id, open: fact !== null && isOpen(part, fact), value: fact && factText(fact) }
 }
