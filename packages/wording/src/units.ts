@@ -2,7 +2,7 @@
  * Values with units as text, in one place: US-customary first with metric beside it, or the other way round.
  * Never a bare "quart" or "pound" (docs/nomenclature.md).
  */
-import { convert, type Quantity, type Reckoned, shownValue, type Unit } from '@crib/science'
+import { convert, type Quantity, type Reckoned, shownValue, type Unit } from '@crib/science/values'
 
 export type Companion = 'both' | 'alone'
 

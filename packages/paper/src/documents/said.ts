@@ -1,5 +1,6 @@
 /** Helpers shared by the builders: wording what is handed in, and the parts every sheet has. */
-import { type Reckoned, type Sentence, shownValue } from '@crib/science'
+import type { Sentence } from '@crib/science'
+import { type Reckoned, shownValue } from '@crib/science/values'
 import { formatNumber, formatQuantity, formatReckoned, type Words } from '@crib/wording'
 import type { Block, Fact, Footer, PaperDocument, PaperSize } from '../model.ts'
 

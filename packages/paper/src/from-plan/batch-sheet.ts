@@ -1,6 +1,7 @@
 /** A batch plan, with its day where one is laid out, onto one sheet. */
 import type { BatchPlan, Day, Stage } from '@crib/planning'
-import { CODE_VERSION, type Quantity, type Reckoned, type Sentence, type Unit } from '@crib/science'
+import type { Sentence } from '@crib/science'
+import { CODE_VERSION, type Quantity, type Reckoned, type Unit } from '@crib/science/values'
 import { formatQuantity, formatReckoned, type Words } from '@crib/wording'
 import { type BatchLoad, type BatchStage, batchSheet, type StageWriteIn } from '../documents/batch-sheet.ts'
 import type { LabelledValue, PrintSetting, Said } from '../documents/said.ts'
@@ -22,6 +23,8 @@ export interface BatchBeside {
   readonly codeOf: (load: PlannedLoad) => string
   /** The number on the canner's card. */
   readonly holdOf: (cannerName: string) => Reckoned | undefined
+  /** Said at the sort after the cook. */
+  readonly sortNotes?: readonly Sentence[]
   readonly notes?: readonly Said[]
   readonly record?: string
 }
@@ -32,7 +35,7 @@ const WRITE_INS: Readonly<Partial<Record<Stage['kind'], readonly StageWriteIn[]>
   stand: ['start', 'end'],
   rub: ['count'],
   'sort-wet': ['amount'],
-  'final-cook': ['start', 'end'],
+  'final-cook': ['start', 'end', 'amount'],
   own: ['clock'],
 }
 
@@ -68,7 +71,7 @@ export function batchSheetOfPlan(
 function stageOf(
   stage: Stage,
   plan: BatchPlan,
-  { day }: BatchBeside,
+  { day, sortNotes = [] }: BatchBeside,
   cautionsFor: (moments: readonly string[]) => readonly Sentence[],
   setting: PrintSetting,
   words: Words,
@@ -88,6 +91,7 @@ function stageOf(
         [minutesText(stage, plan, words), waterText(water?.eachLiquidGal, words), words.sentence(stage.lookFor)]
           .filter((text) => text !== '')
           .join(' '),
+        ...(stage.kind === 'sort-wet' ? sortNotes.map(words.sentence) : []),
       ],
       // How to taste a jar stands on its label, where the hand is.
       cautions: cautionsFor(stage.cautionMoments.filter((moment) => moment !== 'tasting')),

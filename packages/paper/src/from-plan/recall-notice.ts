@@ -1,6 +1,6 @@
 /** A recall of the book onto its two sheets. */
 import type { Recall } from '@crib/planning'
-import { CODE_VERSION, type Reckoned } from '@crib/science'
+import { CODE_VERSION, type Reckoned } from '@crib/science/values'
 import type { Words } from '@crib/wording'
 import { callList, type RecallNoticeInput, recallNotice } from '../documents/recall-notice.ts'
 import type { PrintSetting } from '../documents/said.ts'

@@ -90,7 +90,9 @@ const LARGEST_IN_LEAST = 16 / 9
 function fittingTexts(label: Label, sheet: LabelSheet, measure: Measure, leastPt: number): Setting {
   const inside = insideOf({ x: 0, y: 0, width: mmToPt(sheet.widthMm), height: mmToPt(sheet.heightMm) })
   for (const wording of label.wordings) {
+    const heightAtLeast = leastHeight(wording, inside.width, measure)
     for (let sizePt = leastPt * LARGEST_IN_LEAST; sizePt >= leastPt; sizePt -= 0.5) {
+      if (heightAtLeast(sizePt) > inside.height) continue
       const texts = flow(wording, label.qr?.sizeMm ?? 0, inside, sizePt, measure)
       const wholeCode = texts.every((text, index) => wording[index]?.strength !== 'code' || text.lines.length === 1)
       if (wholeCode && sum(texts.map((text) => text.height)) <= inside.height) {
@@ -99,6 +101,23 @@ function fittingTexts(label: Label, sheet: LabelSheet, measure: Measure, leastPt
     }
   }
   throw new LabelTooSmallError(sheet, label, leastPt)
+}
+
+/** Broken inside a word, the two parts may together be narrower than the word. */
+const BROKEN_WORDS = 0.97
+
+/** By the words' whole length alone: no breaking of lines makes a wording lower. Most sizes need no more than this. [pt] */
+function leastHeight(wording: readonly LabelLine[], width: number, measure: Measure): (sizePt: number) => number {
+  const lengths = wording.map(({ text, strength }) => {
+    const { face, leading, scale } = LINE_STYLES[strength]
+    const run = text.trim().replace(/\s+/g, ' ')
+    return { length: measure.width(run, face, scale), space: measure.width(' ', face, scale), height: scale * leading }
+  })
+  return (sizePt) =>
+    lengths.reduce((total, { length, space, height }) => {
+      const lines = Math.ceil((BROKEN_WORDS * (length + space) * sizePt) / (width + space * sizePt))
+      return total + Math.max(1, lines) * height * sizePt
+    }, 0)
 }
 
 /** Lines from the top, full width until they reach the code in the lower right corner, then beside it. */
@@ -116,11 +135,14 @@ function flow(wording: readonly LabelLine[], codeMm: number, inside: Box, sizePt
   })
 }
 
+/** Sizes in sizes of the label. */
+const LINE_STYLES = {
+  code: { face: 'display', scale: 1.35, leading: 1.1 },
+  strong: { face: 'text-strong', scale: 1, leading: 1.1 },
+  plain: { face: 'text', scale: 1, leading: 1.1 },
+} as const
+
 function setLine({ text, strength }: LabelLine, width: number, sizePt: number, measure: Measure): SetText {
-  const style = {
-    code: { face: 'display', sizePt: sizePt * 1.35, leading: 1.1 },
-    strong: { face: 'text-strong', sizePt, leading: 1.1 },
-    plain: { face: 'text', sizePt, leading: 1.1 },
-  } as const
-  return setText(text, width, style[strength], measure)
+  const { face, scale, leading } = LINE_STYLES[strength]
+  return setText(text, width, { face, sizePt: sizePt * scale, leading }, measure)
 }

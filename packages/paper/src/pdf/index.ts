@@ -1,7 +1,9 @@
 /** A document as a PDF file. Node only: it reads the font files. */
+import { once } from 'node:events'
 import PDFDocument from 'pdfkit'
 import { eachPage, layOut, type PageOfInk } from '../layout/pages.ts'
 import type { PaperDocument } from '../model.ts'
+import { DrawnCodes } from './drawn-codes.ts'
 import { Faces } from './faces.ts'
 import { paint } from './paint.ts'
 import { scriptsOf } from './scripts.ts'
@@ -29,14 +31,24 @@ export async function renderPdf(document: PaperDocument): Promise<Uint8Array> {
     pdfVersion: '1.7',
     info: { Title: document.title, Producer: 'Kettle & Crib', Creator: 'Kettle & Crib', CreationDate: madeAt },
   })
-  const bytes = collect(doc)
+  const written: Uint8Array[] = []
   const faces = new Faces(doc)
+  const codes = new DrawnCodes(doc)
   for (const page of pagesOf(document, faces)) {
     doc.addPage({ size: [page.widthPt, page.heightPt], margin: 0 })
-    for (const ink of page.ink) paint(doc, faces, ink)
+    for (const ink of page.ink) paint(doc, faces, codes, ink)
+    takeWritten(doc, written)
   }
+  const ended = once(doc, 'end')
   doc.end()
-  return bytes
+  takeWritten(doc, written)
+  await ended
+  return joined(written)
+}
+
+/** What is ready of the file, so that a page once written is held no longer than its own few bytes. */
+function takeWritten(doc: PDFKit.PDFDocument, written: Uint8Array[]): void {
+  for (let bytes = doc.read(); bytes !== null; bytes = doc.read()) written.push(Uint8Array.from(bytes as Buffer))
 }
 
 /** Missing letters are known only once everything was measured, and the footer must say so. */
@@ -47,11 +59,12 @@ function pagesOf(document: PaperDocument, faces: Faces): Iterable<PageOfInk> {
   return faces.missingLetters.size === 0 ? pages : layOut(document, faces, scriptsOf(faces.missingLetters, LANGUAGE))
 }
 
-function collect(doc: PDFKit.PDFDocument): Promise<Uint8Array> {
-  return new Promise((resolve, reject) => {
-    const chunks: Buffer[] = []
-    doc.on('data', (chunk: Buffer) => chunks.push(chunk))
-    doc.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))))
-    doc.on('error', reject)
-  })
+function joined(parts: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(parts.reduce((total, { length }) => total + length, 0))
+  let at = 0
+  for (const part of parts) {
+    whole.set(part, at)
+    at += part.length
+  }
+  return whole
 }

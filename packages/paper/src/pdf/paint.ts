@@ -1,10 +1,11 @@
 /** Ink onto a PDF page. Knows nothing of sheets or blocks. */
-import type { Grey, Ink, SquaresInk, TextInk } from '../layout/ink.ts'
+import type { Grey, Ink, TextInk } from '../layout/ink.ts'
+import type { DrawnCodes } from './drawn-codes.ts'
 import type { Faces } from './faces.ts'
 
 type Doc = PDFKit.PDFDocument
 
-export function paint(doc: Doc, faces: Faces, ink: Ink): void {
+export function paint(doc: Doc, faces: Faces, codes: DrawnCodes, ink: Ink): void {
   switch (ink.ink) {
     case 'text':
       paintText(doc, faces, ink)
@@ -31,40 +32,20 @@ export function paint(doc: Doc, faces: Faces, ink: Ink): void {
       doc.circle(ink.x, ink.y, ink.radius).lineWidth(ink.strokePt).stroke('#000000')
       return
     case 'squares':
-      paintSquares(doc, ink)
+      codes.place(ink)
       return
   }
 }
 
 function paintText(doc: Doc, faces: Faces, { text, face, sizePt, grey, x, baselineY }: TextInk): void {
-  let at = x
   const runs = faces.runs(text, face)
-  for (const run of runs) {
-    doc.font(run.fontName).fontSize(sizePt).fillColor(colour(grey))
-    doc.text(run.text, at, baselineY, { lineBreak: false, baseline: 'alphabetic' })
+  let at = x
+  const shown = runs.map((run) => {
+    const content = faces.show(run, { x: at, y: baselineY, sizePt })
     if (runs.length > 1) at += faces.runWidth(run, sizePt)
-  }
-}
-
-/** Black squares joined along each row, so that no hairline shows between them. */
-function paintSquares(doc: Doc, { box, rows }: SquaresInk): void {
-  const edge = box.width / rows.length
-  const at = (value: number) => Number(value.toFixed(3))
-  const strokes: string[] = []
-  for (const [rowIndex, row] of rows.entries()) {
-    for (let from = 0; from < row.length; ) {
-      let to = from
-      while (row[to]) to += 1
-      if (to > from) {
-        strokes.push(
-          `${at(box.x + from * edge)} ${at(box.y + rowIndex * edge)} ${at((to - from) * edge)} ${at(edge)} re`,
-        )
-      }
-      from = to + 1
-    }
-  }
-  doc.fillColor('#000000')
-  doc.addContent(`${strokes.join('\n')}\nf`)
+    return content
+  })
+  if (shown.length > 0) doc.addContent(`BT ${grey} g ${shown.join(' ')} ET`)
 }
 
 function colour(grey: Grey): string {
