@@ -1,6 +1,6 @@
 /** How long does it take to recall one canner's jars from a book of 100,000 jars, each with a line of its own? */
 import { type Facts, NO_FACTS } from '@crib/journal'
-import { recall } from '@crib/planning'
+import { recall, recallGraph } from '@crib/planning'
 import { type BenchQuestion, medianCallMs } from './question.ts'
 
 const LIMIT_MS = 100
@@ -54,16 +54,17 @@ export const recallOfJars: BenchQuestion = {
     const jars = found.lots.reduce((sum, { putUpCount }) => sum + putUpCount, 0)
     if (Math.abs(jars - JARS / CANNERS) > JARS_A_LOAD) throw new Error(`recalled ${jars} jars, wanted a third`)
     const few = { warmUpCount: 5, samplesCount: 21 }
-    const measured = {
-      what: 'one canner recalled from 100,000 jars, median',
-      value: medianCallMs(() => recall(facts, { by: 'canner', cannerId: 'canner-1' }), few),
-      unit: 'ms',
-      limit: LIMIT_MS,
-      reference: {
-        what: 'grouping the same jars by their code',
-        value: medianCallMs(() => Map.groupBy(Object.values(facts.foodLots), ({ loadCode }) => loadCode), few),
-      },
-    } as const
-    return Promise.resolve([measured])
+    const reference = {
+      what: 'grouping the same jars by their code',
+      value: medianCallMs(() => Map.groupBy(Object.values(facts.foodLots), ({ loadCode }) => loadCode), few),
+    }
+    // A screen reads the book when it first asks; as long as nothing is written meanwhile, it need not read it again.
+    const first = medianCallMs(() => recall(facts, { by: 'canner', cannerId: 'canner-1' }, recallGraph(facts)), few)
+    const next = medianCallMs(() => recall(facts, { by: 'canner', cannerId: 'canner-2' }), few)
+    const common = { unit: 'ms', limit: LIMIT_MS, reference } as const
+    return Promise.resolve([
+      { what: 'one canner recalled from 100,000 jars, the book read for it, median', value: first, ...common },
+      { what: 'the next canner recalled from the same book, median', value: next, ...common },
+    ])
   },
 }

@@ -41,10 +41,13 @@ interface GrowingNode {
   readonly lots: FoodLotFact[]
   readonly runs: RunFact[]
   readonly batchIds: string[]
-  readonly usedInBatchIds: string[]
-  readonly madeIntoCodes: string[]
+  /** Of most codes nothing is made, and a list for each of them would cost more than the rest. */
+  usedInBatchIds: readonly string[]
+  madeIntoCodes: readonly string[]
   toldElsewhereCount: number
 }
+
+const NONE: readonly string[] = []
 
 /** Every code of the book with what stands behind it and what was made from it. */
 export function recallGraph({ runs, batches, foodLots, alkaliLots }: RecallFacts): RecallGraph {
@@ -55,40 +58,51 @@ export function recallGraph({ runs, batches, foodLots, alkaliLots }: RecallFacts
   const nodeOf = (code: string): GrowingNode => {
     const known = nodes.get(code)
     if (known) return known
-    const node: GrowingNode = {
-      ...{ code, lots: [], runs: [], batchIds: [], usedInBatchIds: [], madeIntoCodes: [] },
+    const node = {
+      code,
+      lots: [],
+      runs: [],
+      batchIds: [],
+      usedInBatchIds: NONE,
+      madeIntoCodes: NONE,
       toldElsewhereCount: 0,
     }
     nodes.set(code, node)
     return node
   }
   const cameFrom = (node: GrowingNode, batchId: string | undefined): void => {
-    if (batchId === undefined || node.batchIds.includes(batchId)) return
+    if (batchId === undefined || node.batchIds[0] === batchId || node.batchIds.includes(batchId)) return
     node.batchIds.push(batchId)
     push(codesOfBatch, batchId, node.code)
   }
+  const usedFor = (node: GrowingNode, { loadCode, uses }: FoodLotFact): void => {
+    for (const { how, batchId, intoLotId } of uses) {
+      const into = intoLotId === undefined ? undefined : foodLots[intoLotId]?.loadCode
+      if (into !== undefined && into !== loadCode && !node.madeIntoCodes.includes(into)) {
+        node.madeIntoCodes = [...node.madeIntoCodes, into]
+        push(madeFromCodes, into, loadCode)
+      }
+      if (how !== 'used-in-batch' || batchId === undefined || node.usedInBatchIds.includes(batchId)) continue
+      node.usedInBatchIds = [...node.usedInBatchIds, batchId]
+      push(codesIntoBatch, batchId, node.code)
+    }
+  }
 
-  for (const run of Object.values(runs)) {
+  for (const runId in runs) {
+    const run = runs[runId]!
     const node = nodeOf(run.begun.loadCode)
     node.runs.push(run)
     cameFrom(node, run.begun.batchId)
   }
+  let node: GrowingNode | undefined
   // Not Object.values: over 100,000 lots the list it makes costs more than all the rest (bench/recall.ts).
   for (const lotId in foodLots) {
     const lot = foodLots[lotId]!
-    const node = nodeOf(lot.loadCode)
+    // Jars of a load mostly stand one behind the other in the book.
+    if (node?.code !== lot.loadCode) node = nodeOf(lot.loadCode)
     node.lots.push(lot)
     cameFrom(node, lot.batchId)
-    for (const { how, batchId, intoLotId } of lot.uses) {
-      const into = intoLotId === undefined ? undefined : foodLots[intoLotId]?.loadCode
-      if (into !== undefined && into !== lot.loadCode && !node.madeIntoCodes.includes(into)) {
-        node.madeIntoCodes.push(into)
-        push(madeFromCodes, into, lot.loadCode)
-      }
-      if (how !== 'used-in-batch' || batchId === undefined || node.usedInBatchIds.includes(batchId)) continue
-      node.usedInBatchIds.push(batchId)
-      push(codesIntoBatch, batchId, node.code)
-    }
+    if (lot.uses.length > 0) usedFor(node, lot)
     // A lot may name a run whose code was typed otherwise on its label.
     if (lot.runId === undefined || node.runs[0]?.runId === lot.runId) continue
     const run = runs[lot.runId]
@@ -103,6 +117,21 @@ export function recallGraph({ runs, batches, foodLots, alkaliLots }: RecallFacts
     Object.values(batches).map((batch) => [batch.batchId, sourcesOf(batch, judgedIn.get(batch.batchId) ?? [])]),
   )
   return { nodes, codesOfBatch, sourcesOfBatch, codesIntoBatch, madeFromCodes }
+}
+
+type ReadBook = Pick<RecallFacts, 'runs' | 'batches' | 'alkaliLots'> & { readonly graph: RecallGraph }
+
+const readBooks = new WeakMap<RecallFacts['foodLots'], ReadBook>()
+
+/** The same, read once for as long as these facts stand: whoever asks after one canner asks after the next as well. */
+export function graphOfBook(facts: RecallFacts): RecallGraph {
+  const read = readBooks.get(facts.foodLots)
+  const isSame = read?.runs === facts.runs && read.batches === facts.batches && read.alkaliLots === facts.alkaliLots
+  if (read && isSame) return read.graph
+  const { runs, batches, alkaliLots } = facts
+  const graph = recallGraph(facts)
+  readBooks.set(facts.foodLots, { runs, batches, alkaliLots, graph })
+  return graph
 }
 
 /** Corn and alkali of one batch; where no alkali was noted at the pot, the one it was planned with. */

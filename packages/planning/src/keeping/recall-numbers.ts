@@ -4,7 +4,7 @@ import { TO_WHOLE } from '@crib/science'
 import { nearest, reckon } from '../shared/reckon.ts'
 import { say } from '../shared/say.ts'
 import { type Recall, recall } from './recall.ts'
-import { type RecallFacts, type RecallGraph, recallGraph } from './recall-graph.ts'
+import { graphOfBook, type RecallFacts, type RecallGraph } from './recall-graph.ts'
 import type { RecalledLot } from './recalled-lots.ts'
 
 export const countValue = (id: string, value: number): Reckoned =>
@@ -67,7 +67,7 @@ export interface RecallDrill {
 export function recallDrill(
   facts: RecallFacts,
   pick: number,
-  graph: RecallGraph = recallGraph(facts),
+  graph: RecallGraph = graphOfBook(facts),
 ): RecallDrill | null {
   if (!(pick >= 0 && pick < 1)) throw new RangeError(`pick is ${pick}; a fraction from 0 to below 1 is needed`)
   const codes = [...graph.nodes.keys()].sort()
@@ -80,7 +80,7 @@ export function recallDrill(
 export function drillOf(
   facts: RecallFacts,
   loadCode: string,
-  graph: RecallGraph = recallGraph(facts),
+  graph: RecallGraph = graphOfBook(facts),
 ): RecallDrill | null {
   if (!graph.nodes.has(loadCode)) return null
   const answer = recall(facts, { by: 'load', loadCode }, graph)

@@ -5,7 +5,7 @@
 import type { RunFact } from '@crib/journal'
 import type { Sentence } from '@crib/science'
 import { say } from '../shared/say.ts'
-import { type CodeNode, type RecallFacts, type RecallGraph, recallGraph } from './recall-graph.ts'
+import { type CodeNode, graphOfBook, type RecallFacts, type RecallGraph } from './recall-graph.ts'
 import { type RecalledLot, recalledLots } from './recalled-lots.ts'
 
 /** Where the doubt begins. */
@@ -34,7 +34,7 @@ export interface Recall {
 }
 
 /** Everything that a doubt about `origin` reaches, through every batch that used some of it. */
-export function recall(facts: RecallFacts, origin: RecallOrigin, graph: RecallGraph = recallGraph(facts)): Recall {
+export function recall(facts: RecallFacts, origin: RecallOrigin, graph: RecallGraph = graphOfBook(facts)): Recall {
   const codes = reachedCodes(graph, origin)
   const nodes = [...codes].sort().flatMap((code) => graph.nodes.get(code) ?? [])
   const lots = nodes.flatMap(recalledLots)
@@ -70,7 +70,7 @@ export interface TraceBack {
 export function traceBack(
   facts: RecallFacts,
   loadCode: string,
-  graph: RecallGraph = recallGraph(facts),
+  graph: RecallGraph = graphOfBook(facts),
 ): TraceBack | null {
   if (!graph.nodes.has(loadCode)) return null
   const codes = new Set([loadCode])
@@ -150,16 +150,16 @@ function wentThrough({ begun }: RunFact, origin: RecallOrigin & { by: 'canner' |
 
 function notesOf(nodes: readonly CodeNode[], lots: readonly RecalledLot[]): Sentence[] {
   const shared = nodes.filter(({ runs }) => runs.length > 1).map(({ code }) => code)
-  const strangers = lots.reduce((sum, { given }) => sum + countOf(given.filter(({ toWhom }) => toWhom === null)), 0)
-  const untold = lots.reduce((sum, { untoldCount }) => sum + untoldCount, 0)
+  let strangers = 0
+  let untold = 0
+  for (const { given, untoldCount } of lots) {
+    untold += untoldCount
+    for (const { toWhom, count } of given) if (toWhom === null) strangers += count
+  }
   return [
     ...(nodes.length === 0 ? [say('pantry:recall-nothing')] : []),
     ...(shared.length > 0 ? [say('pantry:recall-code-shared', { codes: shared.join(', ') })] : []),
     ...(strangers > 0 ? [say('pantry:recall-given-to-nobody-named', { count: strangers })] : []),
     ...(untold > 0 ? [say('pantry:recall-untold', { count: untold })] : []),
   ]
-}
-
-function countOf(parts: readonly { readonly count: number }[]): number {
-  return parts.reduce((sum, { count }) => sum + count, 0)
 }

@@ -28,6 +28,8 @@ export interface RecalledLot {
   readonly untoldCount: number
 }
 
+const NOTHING_GIVEN: GivenAway[] = []
+
 /** The lots of one code; a further one, without an id, for jars of its loads that no lot tells of. */
 export function recalledLots({ code, lots, runs, toldElsewhereCount }: CodeNode): readonly RecalledLot[] {
   const told = lots.map((lot) => lotTold(code, lot))
@@ -56,8 +58,11 @@ export function recalledLots({ code, lots, runs, toldElsewhereCount }: CodeNode)
 }
 
 function lotTold(loadCode: string, lot: FoodLotFact): RecalledLot {
-  const given: GivenAway[] = []
-  let [eatenCount, discardedCount, usedInBatchCount] = [0, 0, 0]
+  // Of most lots nothing has gone yet: no list is made for them.
+  const given: GivenAway[] = lot.uses.length === 0 ? NOTHING_GIVEN : []
+  let eatenCount = 0
+  let discardedCount = 0
+  let usedInBatchCount = 0
   for (const { how, count = 0, toWhom } of lot.uses) {
     if (how === 'given') given.push({ toWhom: toWhom ?? null, count })
     else if (how === 'discarded') discardedCount += count
