@@ -83,6 +83,13 @@ describeAtHome('heat in the jar', (home) => {
     // What was moved is kept over a reload.
     await page.reload()
     await page.locator('svg[aria-label*="packed tight"]').waitFor()
+    // And printed as it was left.
+    await page.getByRole('link', { name: 'Heat in the jar, on paper' }).click()
+    await page.locator('.paper-look h1', { hasText: 'A made-up jar in a canner' }).waitFor()
+    const sheet = await seen(page, '.paper-look')
+    for (const words of ['pressed tight', 'nine tenths of made-up jars', 'Vent 10 min of steady steam before closing']) {
+      expect(sheet).toContain(words)
+    }
     expect(faults).toEqual([])
     await context.close()
   })
@@ -134,7 +141,16 @@ describeAtHome('heat in the jar', (home) => {
     expect(found).not.toMatch(/lethality of|F0|\bsafe\b|enough/i)
     await page.getByRole('button', { name: 'Write these lines into the log' }).click()
     await page.getByText('Written into the log.').waitFor()
-    await page.getByRole('link', { name: 'The process log, filled in' }).click()
+    await page.getByRole('link', { name: /^Temperatures of load OSTR-\d{6}-A2$/ }).click()
+    await page.getByRole('heading', { level: 1, name: /^Temperatures of load/ }).waitFor()
+    const temperatures = await seen(page, '.paper-look')
+    expect(temperatures).toContain('jar (°C), as measured')
+    expect(temperatures).toContain('modelled: packed solid')
+    expect(temperatures).toContain('13:30 dipped, 8.5 psi')
+    expect(temperatures).toContain('This does not change what the published directions say.')
+    expect(temperatures).not.toMatch(/lethality|F0|\bsafe\b|enough/i)
+    await goTo(page, '/paper', 'Paper')
+    await page.getByRole('link', { name: /^Log of load OSTR-\d{6}-A2$/ }).click()
     await page.getByRole('heading', { level: 1, name: /^Log of load OSTR-\d{6}-A2/ }).waitFor()
     const log = await seen(page, '.paper-look')
     for (const clock of ['12:29', '12:44', '12:55', '13:01', '13:30', '13:36', '14:49', '15:29', '15:43', '15:48']) {

@@ -1,13 +1,17 @@
 /** Each block as semantic HTML; looks come from print-css.ts alone. Every text is escaped. */
 import { escapeHtml } from './escape-html.ts'
+import { curvesPiece } from './layout/curves.ts'
+import { cutJarPiece } from './layout/cut-jar.ts'
 import { KNOWN_MEASURE } from './layout/known-widths.ts'
-import { typeScale } from './layout/piece.ts'
+import { type Room, typeScale } from './layout/piece.ts'
 import { plotPiece } from './layout/plot.ts'
 import type {
   BigNumberBlock,
   Block,
   ChecklistBlock,
   ChecklistItem,
+  CurvesBlock,
+  CutJarBlock,
   FactsBlock,
   LabelsBlock,
   PlotBlock,
@@ -59,6 +63,10 @@ export function blockHtml(block: Block): string {
       return labelsHtml(block)
     case 'plot':
       return plotHtml(block)
+    case 'curves':
+      return drawingHtml(block, DRAWING_MM)
+    case 'cut-jar':
+      return drawingHtml(block, CUT_JAR_MM)
   }
 }
 
@@ -145,6 +153,18 @@ function plotHtml(block: PlotBlock): string {
   const { height, ink } = plotPiece(block, { width, type: typeScale(11), isTight: false, measure: KNOWN_MEASURE })
   const drawn = ink(0, 0).map(inkSvg).join('')
   return `<figure class="paper-plot"><svg role="img" aria-label="${escapeHtml(block.alt)}" width="100%" viewBox="0 0 ${width.toFixed(1)} ${height.toFixed(1)}">${drawn}</svg></figure>`
+}
+
+/** Drawn this wide, so that its words keep their size on a phone. [mm] */
+const DRAWING_MM = 118
+const CUT_JAR_MM = 60
+
+function drawingHtml(block: CurvesBlock | CutJarBlock, widthMm: number): string {
+  const width = mmToPt(widthMm)
+  const room: Room = { width, type: typeScale(11), isTight: false, measure: KNOWN_MEASURE }
+  const { height, ink } = block.kind === 'curves' ? curvesPiece(block, room) : cutJarPiece(block, room)
+  const drawn = ink(0, 0).map(inkSvg).join('')
+  return `<figure class="paper-plot"><svg role="img" aria-label="${escapeHtml(block.alt)}" style="width:100%;max-width:${widthMm * 1.3}mm" viewBox="0 0 ${width.toFixed(1)} ${height.toFixed(1)}">${drawn}</svg></figure>`
 }
 
 /** To be read on a screen: the fullest wording of each. */

@@ -51,6 +51,8 @@ export type Block =
   | TogetherBlock
   | LabelsBlock
   | PlotBlock
+  | CurvesBlock
+  | CutJarBlock
 
 /** The top of a sheet: a nail hole, the title, what it is for, and perhaps a code to scan. */
 export interface HeadBlock {
@@ -230,6 +232,57 @@ export interface PlotBlock {
   readonly northDeg?: number
   /** Arrows outward with a short mark, clockwise from the right of the sheet. [°] */
   readonly towards: readonly { readonly deg: number; readonly mark: string }[]
+}
+
+export interface DrawnAxis {
+  readonly min: number
+  readonly max: number
+  /** Rising; those without room for their words are left out. */
+  readonly ticks: readonly { readonly at: number; readonly text: string }[]
+}
+
+export interface DrawnLine {
+  /** In the key below. */
+  readonly name: string
+  readonly stroke: 'heavy' | 'plain' | 'dashed' | 'dotted'
+  /** Across and up, in the axes' own numbers. */
+  readonly points: readonly (readonly [across: number, up: number])[]
+}
+
+/** Lines over time, told apart by their stroke and named in a key; perhaps a hatched band, and moments numbered from 1. */
+export interface CurvesBlock {
+  readonly kind: 'curves'
+  /** Between the axes. [mm] */
+  readonly heightMm: number
+  readonly across: DrawnAxis
+  readonly up: DrawnAxis
+  /** The same height in another unit, at the right. */
+  readonly upAlso: DrawnAxis
+  readonly lines: readonly DrawnLine[]
+  readonly band?: {
+    readonly name: string
+    readonly points: readonly (readonly [across: number, low: number, high: number])[]
+  }
+  readonly marks: readonly number[]
+  /** What it shows, for whoever cannot see it. */
+  readonly alt: string
+}
+
+/** A jar cut down its middle, in greys: the lighter the hotter. */
+export interface CutJarBlock {
+  readonly kind: 'cut-jar'
+  /** [mm] */
+  readonly heightMm: number
+  /** Edges from the axis outward and from the bottom up, rising. [m] */
+  readonly ringsM: readonly number[]
+  readonly levelsM: readonly number[]
+  /** Grey step of each cell, from 0: ring i, level j at i × levels + j. */
+  readonly steps: readonly number[]
+  /** What each grey stands for, coolest first. */
+  readonly scale: readonly string[]
+  /** True where kernels lie loose inside. */
+  readonly isLoose: boolean
+  readonly alt: string
 }
 
 /** A sheet of labels: a grid in millimetres from the sheet's top left corner. */

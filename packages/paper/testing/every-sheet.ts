@@ -20,6 +20,7 @@ import {
   titrationSheet,
   wallBoard,
 } from '../src/index.ts'
+import * as heated from './heated-jars.ts'
 import * as days from './invented-days.ts'
 import * as kettle from './kettle-days.ts'
 import * as planned from './planned-days.ts'
@@ -295,6 +296,47 @@ export const PLAIN_SHEETS: readonly {
       'Lantern flint, 2025',
       'not tested',
       'What we learnt',
+    ],
+  },
+  {
+    name: 'heat in a made-up jar of loose kernels',
+    make: heated.looseJar,
+    mustSay: [
+      'A made-up jar in a canner',
+      'This does not change what the published directions say.',
+      'nine tenths of made-up jars',
+      'Vent 10 min of steady steam before closing, every load',
+      'Lethality of the made-up jar',
+      'for study alone',
+    ],
+  },
+  {
+    name: 'heat in a made-up jar packed tight',
+    make: heated.solidJar,
+    mustSay: ['pressed tight', 'Middle of the jar', 'No published direction is for such a pack'],
+  },
+  {
+    name: 'temperatures of a load, by its log',
+    make: heated.loadByHand,
+    mustSay: [
+      'Temperatures of load OSTR-260415-A1',
+      'This does not change what the published directions say.',
+      'canner, by the gauge',
+      '10:49 heat off',
+      'None written down.',
+      'no total is made of them',
+    ],
+  },
+  {
+    name: 'temperatures of a load, by its logger',
+    make: heated.loadByLogger,
+    mustSay: [
+      'OSTR-260415-A2',
+      '13:30 dipped, 8.5 psi',
+      '14:49 heat off',
+      'canner (°C), as measured',
+      'jar (°C), as measured',
+      'modelled: packed solid',
     ],
   },
 ]

@@ -179,6 +179,7 @@ export {
 } from './field/yield-estimate.ts'
 export { type BesideDirected, type DippedRun, dipsBesideDirected } from './heat/dips-beside-directed.ts'
 export { type HeatingTrial, heatingTrial } from './heat/heating-trial.ts'
+export { type CutJar, type JarHeat, jarHeat, type WorkedJar, workJar } from './heat/jar-heat.ts'
 export { type JarStudyValues, type JarSwing, jarAt, studyValues } from './heat/jar-values.ts'
 export {
   type LoggerFault,
@@ -211,6 +212,7 @@ export { type CannerOwnTimes, cannerOwnTimes, type OwnTime } from './heat/own-ti
 export { type PictureCsv, pictureCsv } from './heat/picture-csv.ts'
 export { type PracticeRun, practiceLog } from './heat/practice-log.ts'
 export { alreadyWritten, type ModelledTrace, type Replay, type ReplayWish, replayRun } from './heat/replay.ts'
+export { type LoggedRun, type MeasuredTrace, type RunHeat, runHeat } from './heat/run-heat.ts'
 export {
   findRunMarks,
   type MarksWish,
@@ -244,6 +246,7 @@ export {
   roastedYield,
 } from './keeping/mill.ts'
 export { type MoistureForm, moistureTest } from './keeping/moisture.calc.ts'
+export { type OnTheClock, onTheClock } from './keeping/on-the-clock.ts'
 export {
   type Recall,
   type RecallOrigin,
@@ -289,6 +292,7 @@ export {
   lyePaper,
   type RubPaper,
   rubPaper,
+  sortPaper,
   type TitrationPaper,
   titrationPaper,
 } from './kettle-chemistry/kettle-paper.ts'

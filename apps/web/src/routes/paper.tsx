@@ -1,4 +1,5 @@
 /** Paper: everything that can be printed for the day at hand, and each sheet to look at before it is printed. */
+import { lazy } from 'react'
 import { Route, Switch } from 'wouter'
 import { NotHere } from '../shell/not-here.tsx'
 import { CallListPage, ClassSheetPage, RecallNoticePage, YearPage } from './paper/book-pages.tsx'
@@ -8,6 +9,9 @@ import { BatchSheetPage, BlankLogPage, CannerCardPage, LabelsPage, RunLogPage, W
 import { PaperList } from './paper/paper-list.tsx'
 import { ReserveTagsPage, SeedEnvelopePage, SproutingTestPage } from './paper/seed-pages.tsx'
 
+const JarHeatPage = lazy(() => import('./paper/heat-pages.tsx').then(({ JarHeatPage: Jar }) => ({ default: Jar })))
+const RunHeatPage = lazy(() => import('./paper/heat-pages.tsx').then(({ RunHeatPage: Run }) => ({ default: Run })))
+
 export default function PaperScreen() {
   return (
     <Switch>
@@ -16,6 +20,8 @@ export default function PaperScreen() {
       <Route path="/canner-card/:cannerId">{({ cannerId }) => <CannerCardPage cannerId={cannerId} />}</Route>
       <Route path="/process-log" component={BlankLogPage} />
       <Route path="/process-log/:runId">{({ runId }) => <RunLogPage runId={runId} />}</Route>
+      <Route path="/jar-heat" component={JarHeatPage} />
+      <Route path="/load-heat/:runId">{({ runId }) => <RunHeatPage runId={runId} />}</Route>
       <Route path="/field-sheet/:plotId">{({ plotId }) => <FieldSheetPage plotId={plotId} />}</Route>
       <Route path="/labels" component={LabelsPage} />
       <Route path="/wall-board/:batchId">{({ batchId }) => <WallBoardPage batchId={batchId} />}</Route>

@@ -53,11 +53,17 @@ describe.each(MEASURES)('laid out %s', (_how, measure) => {
       // Tick boxes and codes; a frame round words is wider than 30 pt and empty inside.
       const marks = ink.flatMap((one) => {
         if (one.ink === 'squares') return [{ name: 'code', ...one.box }]
-        return one.ink === 'rect' && one.box.width < 30 ? [{ name: 'box', ...one.box }] : []
+        return one.ink === 'rect' && one.box.width < 30 && one.strokePt !== undefined
+          ? [{ name: 'box', ...one.box }]
+          : []
       })
+      // Shades of a drawing lie edge to edge, and under no word.
+      const shades = ink.flatMap((one) =>
+        one.ink === 'rect' && one.box.width < 30 && one.strokePt === undefined ? [{ name: 'shade', ...one.box }] : [],
+      )
       const all = [...bodies, ...marks]
       const clashes = all.flatMap((a, index) =>
-        all.slice(index + 1).flatMap((b) => (overlap(a, b) ? [`${a.name} / ${b.name}`] : [])),
+        [...all.slice(index + 1), ...shades].flatMap((b) => (overlap(a, b) ? [`${a.name} / ${b.name}`] : [])),
       )
       expect(clashes).toEqual([])
     }

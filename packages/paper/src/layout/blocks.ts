@@ -2,6 +2,8 @@
 import type { Block, ChecklistBlock, ColumnsBlock } from '../model.ts'
 import { bigNumberPiece, tagPiece } from './big-blocks.ts'
 import { checklistPieces } from './checklist.ts'
+import { curvesPiece } from './curves.ts'
+import { cutJarPiece } from './cut-jar.ts'
 import { BLACK } from './ink.ts'
 import { type Piece, type Room, stack } from './piece.ts'
 import {
@@ -53,6 +55,10 @@ export function blockPieces(block: Block, room: Room): Piece[] {
       return [stack(block.blocks.flatMap((inner) => blockPieces(inner, room)))]
     case 'plot':
       return [plotPiece(block, room)]
+    case 'curves':
+      return [curvesPiece(block, room)]
+    case 'cut-jar':
+      return [cutJarPiece(block, room)]
     case 'labels':
       throw new RangeError('labels fill whole pages: give them a document of their own')
   }

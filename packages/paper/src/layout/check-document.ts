@@ -21,6 +21,8 @@ const KINDS: ReadonlySet<string> = new Set<Block['kind']>([
   'together',
   'labels',
   'plot',
+  'curves',
+  'cut-jar',
 ])
 
 /** A code longer than this has squares too small for an old phone at 20 mm. [characters]  project rule */
@@ -56,6 +58,18 @@ function checkBlocks(blocks: readonly Block[]): void {
       within('barM', block.barM, 0.1, 10_000, 'm')
       within('rows', block.rows.length, 0, 2000, 'rows')
       for (const { hillsM = [] } of block.rows) within('hillsM', hillsM.length, 0, 2000, 'hills')
+    }
+    if (block.kind === 'curves') {
+      within('heightMm', block.heightMm, 20, 200, 'mm')
+      for (const { points } of block.lines) within('points', points.length, 0, 5000, 'points')
+      for (const { min, max } of [block.across, block.up, block.upAlso])
+        within('max', max, min + 1e-9, 1e12, 'above min')
+    }
+    if (block.kind === 'cut-jar') {
+      within('heightMm', block.heightMm, 20, 200, 'mm')
+      const cellCount = (block.ringsM.length - 1) * (block.levelsM.length - 1)
+      within('steps', block.steps.length, cellCount, cellCount, 'cells')
+      for (const step of block.steps) within('step', step, 0, block.scale.length - 1, 'steps')
     }
     if (block.kind === 'labels') {
       checkSheet(block.sheet)

@@ -2,12 +2,13 @@
 import type { RunFact } from '@crib/journal'
 import { heatingTrial, instantOfReading, type LoggerTrace, type Replay, replayRun } from '@crib/planning'
 import { formatClock } from '@crib/wording'
-import { useMemo } from 'react'
+import { useEffect, useMemo } from 'react'
 import { ButtonRow, Passage, Reasons, Refusal, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { clockAt } from '../../walk/clock-at.ts'
 import { useWords } from '../../words.tsx'
 import { toHash } from '../workbench/link.ts'
 import { clockOfAnswers, type FileAnswers } from './file-answers.ts'
+import { keepLogged } from './logged-runs.ts'
 import { MarksForm } from './marks-form.tsx'
 import { ReplayFigure } from './replay-figure.tsx'
 
@@ -34,6 +35,9 @@ export function FoundRun({
     [traces, requiredPsi, elevationM, jar, fillC],
   )
   const clock = clockOfAnswers(answers)
+  useEffect(() => {
+    if (run) keepLogged(run.runId, traces, clockOfAnswers(answers))
+  }, [run, traces, answers])
   const msOf = (atMin: number) => instantOfReading(atMin, clock)
   if (!replay.ok) {
     return (

@@ -122,6 +122,11 @@ function HeatSheet({
       <RunsOfTheBook except={load?.runId} />
       <Passage title={say('heat:take-title')}>
         <Export run={calm} picture={calmPicture} now={work.now} isMadeUp={isMadeUp} />
+        <ButtonRow>
+          <SideAction href={load ? `/paper/load-heat/${load.runId}` : '/paper/jar-heat'}>
+            {load ? say('heat:paper-run-title', { code: load.code }) : say('heat:paper-sheet')}
+          </SideAction>
+        </ButtonRow>
       </Passage>
       <Passage title={say('heat:limits-title')}>
         <p>{say(run.pack === 'packed solid' ? 'heat:packed-solid' : 'heat:free-brine')}</p>

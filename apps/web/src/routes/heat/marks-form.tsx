@@ -80,6 +80,9 @@ export function MarksForm({
         <p role="status">{say('heat:lines-written')}</p>
         <NextAction href={`/paper/process-log/${run.runId}`}>{say('heat:to-process-log')}</NextAction>
         <ButtonRow>
+          <SideAction href={`/paper/load-heat/${run.runId}`}>
+            {say('heat:paper-run-title', { code: run.begun.loadCode })}
+          </SideAction>
           <SideAction href={`/canner/run/${run.runId}`}>{say('heat:to-run')}</SideAction>
         </ButtonRow>
       </>

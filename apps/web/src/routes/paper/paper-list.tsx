@@ -6,6 +6,9 @@ import { ButtonRow, Empty, MarginNote, NextAction, Passage, Sheet, SideAction } 
 import { useWords } from '../../words.tsx'
 
 export function lastBatch(batches: readonly BatchFact[]): BatchFact | undefined {
+/** Loads whose temperatures are offered; an older one's are on its own sheet. */
+const HEAT_COUNT = 4
+
   return [...batches].sort((a, b) => (a.plan.at.instant < b.plan.at.instant ? 1 : -1))[0]
 }
 
@@ -67,6 +70,16 @@ export function PaperList() {
           <ButtonRow>
             <SideAction href="/paper/labels">{say('shell:print-labels-choose')}</SideAction>
           </ButtonRow>
+      <Passage title={say('heat:title')}>
+        <ButtonRow>
+          <SideAction href="/paper/jar-heat">{say('heat:paper-title')}</SideAction>
+          {runs.slice(0, HEAT_COUNT).map(({ runId, begun }) => (
+            <SideAction key={runId} href={`/paper/load-heat/${runId}`}>
+              {say('heat:paper-run-title', { code: begun.loadCode })}
+            </SideAction>
+          ))}
+        </ButtonRow>
+      </Passage>
         ) : (
           <p>{say('shell:print-no-labels')}</p>
         )}

@@ -13,10 +13,11 @@ import {
   type Visibility,
 } from '@crib/journal'
 import { type PaperDocument, renderHtml } from '@crib/paper'
-import { batchPlan, batchPlannedBody } from '@crib/planning'
+import { batchPlan, batchPlannedBody, madeUpRun, workJar } from '@crib/planning'
 import { createWords } from '@crib/wording'
 import { describe, expect, test } from 'vitest'
 import { classSheetDocument, type Desk } from './documents.ts'
+import { jarHeatDocument, runHeatDocument } from './heat-papers.ts'
 import { labelsDocument } from './label-sheets.ts'
 import { callListDocument, recallNoticeDocument } from './recall-papers.ts'
 import { germinationSheetDocument, reserveTagsDocument, seedEnvelopeDocument } from './seed-papers.ts'
@@ -50,8 +51,8 @@ const plan = batchPlan({
 if (plan.kind !== 'planned') throw new Error(plan.refused)
 
 function book(opened: Visibility) {
-  const [kitchenId, lotId, seedLotId, batchId, jarsId, packsId] = Array.from({ length: 6 }, newId) as [
-    ...[string, string, string, string, string, string],
+  const [kitchenId, lotId, seedLotId, batchId, jarsId, packsId, runId] = Array.from({ length: 7 }, newId) as [
+    ...[string, string, string, string, string, string, string],
   ]
   const keeper = createAuthor({
     ...{ kitchenId, deviceId: newId(), personId: newId(), head: null, clock, random },
@@ -81,11 +82,31 @@ function book(opened: Visibility) {
       count: 3,
       householdName: HOUSE,
     }),
+    keeper.write('run-begun', {
+      ...{
+        runId,
+        batchId,
+        cannerId: newId(),
+        cannerName: 'yard canner',
+        loadCode: 'K-2',
+        jarSize: 'pint',
+        jarCount: 3,
+      },
+      ...{ gauge: 'dial', requiredReadingPsi: 11, ventMin: 10, processMin: 60, edition: 'guidance-2026-11' },
+      ...{ cardShown: null, households: [HOUSE] },
+    }),
+    ...(['vent-closed', 'at-pressure', 'heat-off', 'zero'] as const).map((type, index) =>
+      keeper.write(
+        'run-event',
+        { runId, event: { type } },
+        { happenedAt: { instant: Date.parse('2026-11-03T10:00:00.000Z') + index * 1_800_000 } },
+      ),
+    ),
     ...[lotId, seedLotId, batchId, packsId, jarsId].map((id) =>
       keeper.write('visibility-set', { lotId: id, visibility: opened, conditions: CONDITION }),
     ),
   ])
-  return { facts, lotId, seedLotId, batchId, packsId, jarsId }
+  return { facts, lotId, seedLotId, batchId, packsId, jarsId, runId }
 }
 type Book = ReturnType<typeof book>
 
@@ -94,6 +115,9 @@ const factsOf = (facts: Facts, standing: Standing): Facts =>
   factsOpenedTo(facts, VISIBILITIES.find((one) => mayRead(standing, one)) ?? 'open')
 
 const said = (document: PaperDocument | null) => (document === null ? '' : renderHtml(document))
+
+/** At the kitchen's height; few samples, as no figure is looked at here. */
+const WORKED = workJar(madeUpRun({ kitchen: null }), 64)
 
 /** `eyes`: whose the paper is for when nobody chooses; absent where the desk chooses. */
 const PAPERS: readonly {
@@ -149,6 +173,19 @@ const PAPERS: readonly {
     name: 'call list from the corn',
     eyes: 'community',
     make: (desk, { lotId }) => callListDocument(desk, { by: 'corn-lot', lotId }),
+  },
+  {
+    name: 'heat in a made-up jar',
+    eyes: 'open',
+    make: (desk) => jarHeatDocument(desk, madeUpRun(desk.facts), WORKED),
+  },
+  {
+    name: 'temperatures of a load',
+    eyes: 'community',
+    make: (desk, { runId }) => {
+      const run = desk.facts.runs[runId]
+      return run ? runHeatDocument(desk, run) : null
+    },
   },
 ]
 
