@@ -13,8 +13,9 @@ import { addPaper } from './verbs/paper.ts'
 import { addPlan } from './verbs/plan.ts'
 import { addReckon } from './verbs/reckon.ts'
 import { addRun } from './verbs/run.ts'
+import { addSorted } from './verbs/sorted.ts'
 
-const VERBS = [addReckon, addNote, addBook, addPlan, addCard, addRun, addPaper, addDemo]
+const VERBS = [addReckon, addNote, addBook, addPlan, addSorted, addCard, addRun, addPaper, addDemo]
 
 /** Runs one command line. Never throws and never ends the process; the code it gives is the process's to end with. */
 export async function runCrib(args: readonly string[], terminal: Terminal): Promise<ExitCode> {

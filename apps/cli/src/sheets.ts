@@ -25,6 +25,7 @@ import {
   processLog,
   runClock,
   sheetAmounts,
+  sortPaper,
 } from '@crib/planning'
 import { CODE_VERSION, convert, type Reckoned, type Unit } from '@crib/science'
 import { formatQuantity, type Words } from '@crib/wording'
@@ -65,6 +66,7 @@ export function batchSheetDocument({ facts, plan, day, title, date, flags, door,
         value,
       })),
       cautionsFor: (moment) => cautionsFor(moment as Moment),
+      sortNotes: sortPaper(facts),
       ...(day && { day }),
       codeOf: ({ cannerName, round }) => codeOf(facts, plan, { cannerName, round, date }),
       holdOf: (cannerName) => holdOf(facts, plan, cannerName, date),

@@ -68,3 +68,15 @@ export function rubPaper(facts: Facts, batch: BatchFact, potLoad: number): RubPa
     cautions: [...cautionsFor('first-rub'), ...cautionsFor('foam')],
   }
 }
+
+/** What stands on the batch sheet at the sort after the cook: causes to write beside, the keeper's own line, mould. */
+export function sortPaper({ kitchen }: Pick<Facts, 'kitchen'>): readonly Sentence[] {
+  const line = kitchen?.rejectLine
+  return [
+    say('kettle:sheet-tails-by-cause'),
+    ...(line
+      ? [say(`kettle:sheet-own-line-${line.above}`, { line: { value: line.shareFraction, unit: 'Fraction' } })]
+      : []),
+    say('kettle:sheet-mould'),
+  ]
+}

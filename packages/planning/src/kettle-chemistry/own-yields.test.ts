@@ -50,6 +50,10 @@ test('a lot yields the mean of its batches, least and most, and how far they str
   expect(lotYield(facts, 'dent')).toBeNull()
 })
 
+test('a weight that cannot be is no yield', () => {
+  expect(lotYield(book(weighed('odd', 'flint', 9 * CORN_KG, 0.7)), 'flint')).toBeNull()
+})
+
 test('what a lot yielded moves the ratio plans use toward it, more than what other lots yielded', () => {
   const rich = [1, 2, 3].map((n) => weighed(`rich ${n}`, 'flour', 3.6 * CORN_KG))
   const poor = [1, 2, 3].map((n) => weighed(`poor ${n}`, 'flint', 2 * CORN_KG))

@@ -34,7 +34,7 @@ export interface WeighedYield {
   readonly hominyPerCorn: number
 }
 
-/** One yield for each batch of which hominy was weighed. */
+/** One yield for each batch of which hominy was weighed; a pot whose weights contradict each other is left out. */
 export function weighedYields(facts: Facts): readonly WeighedYield[] {
   return Object.values(facts.batches).flatMap((batch) => {
     const pots = [
@@ -43,7 +43,8 @@ export function weighedYields(facts: Facts): readonly WeighedYield[] {
     const weighed = pots.flatMap((potLoad) => {
       const cornKg = cornOfPot(facts, batch, potLoad)
       const hominyKg = hominyWeighed(batch, potLoad)?.massKg
-      return cornKg === null || hominyKg === undefined ? [] : [{ cornKg, hominyKg }]
+      const isBalanced = potBalance(facts, batch, potLoad)?.ok === true
+      return cornKg === null || hominyKg === undefined || !isBalanced ? [] : [{ cornKg, hominyKg }]
     })
     const cornKg = weighed.reduce((sum, pot) => sum + pot.cornKg, 0)
     if (cornKg === 0) return []

@@ -63,3 +63,20 @@ test('no sort of this pot is no tails; a sort that names no pot is of the first'
   expect(potTails(kitchen(), sorted, 1)).not.toBeNull()
   expect(potTails(kitchen(), sorted, 2)).toBeNull()
 })
+
+test('a cause that only the handful showed keeps its share of the handful beside weighed tails', () => {
+  const seen = { type: 'handful-sorted', ofCount: 50, tails: [{ cause: 'broken', count: 5 }] }
+  const tails = potTails(
+    kitchen(),
+    batch(
+      [{ removedKg: 0.5, tails: [{ cause: 'unhulled', massKg: 0.5 }] }],
+      [seen, { type: 'hominy-weighed', massKg: 9.5 }],
+    ),
+    1,
+  )!
+  expect(tails.shareFraction?.value).toBeCloseTo(0.05, 12)
+  expect(tails.causes.map(({ cause, shareFraction }) => [cause, shareFraction?.value])).toEqual([
+    ['unhulled', 0.05],
+    ['broken', 0.1],
+  ])
+})

@@ -49,10 +49,13 @@ export function potTails({ kitchen }: Pick<Facts, 'kitchen'>, batch: BatchFact, 
     ['clopper-pearson-1934'],
   )
   const own = { basis: 'own-record', sourceKeys: [] } as const
-  const share = (id: string, kg: number, count: number): Reckoned | undefined => {
-    if (byWeight) return value(id, kg / (weighed.removedKg + hominyKg), 'Fraction', 0.01, own)
-    return counted ? value(id, ofHandful(count, counted.ofCount), 'Fraction', 0.01, { basis: 'own-record' }) : undefined
-  }
+  const byHand = (id: string, count: number): Reckoned | undefined =>
+    counted ? value(id, ofHandful(count, counted.ofCount), 'Fraction', 0.01, { basis: 'own-record' }) : undefined
+  const share = (id: string, kg: number, count: number): Reckoned | undefined =>
+    // What only the handful showed has no weight to tell a share by.
+    byWeight && (kg > 0 || count === 0)
+      ? value(id, kg / (weighed.removedKg + hominyKg), 'Fraction', 0.01, own)
+      : byHand(id, count)
   const countOf = (cause: SortCause) => sum(counted?.tails ?? [], (tail) => (tail.cause === cause ? tail.count : 0))
   const causes = [...new Set([...weighed.byCause.keys(), ...(counted?.tails ?? []).map(({ cause }) => cause)])]
     .map((cause) => ({ cause, kg: weighed.byCause.get(cause) ?? 0, count: countOf(cause) }))

@@ -42,8 +42,9 @@ export function PlainStep({ step, at, onMoved }: StepProps) {
       ['stage-noted', { ...pot, stageId: stepId, what: 'begun' }],
     ])
   const doneLines = (): Line[] => [
-    ['stage-noted', { ...pot, stageId: stepId, what: 'done', ...water.body }],
+    // First what may be refused: then nothing of it is written.
     ...sorted.lines,
+    ['stage-noted', { ...pot, stageId: stepId, what: 'done', ...water.body }],
   ]
   const doneWords = () => {
     const words = say('kettle:walk-word-done', { stage: title })

@@ -5,6 +5,7 @@
 import type { SortCause, WalkStep } from '@crib/planning'
 import { useHalfTyped } from '../../half-typed.ts'
 import { Fold } from '../../parts-of-the-sheet/index.ts'
+import { upperFirst } from '../../upper-first.ts'
 import type { Line } from '../../walk/taps.tsx'
 import { useWords } from '../../words.tsx'
 import { AmountField, type AmountSpec, amountIn } from './amount.tsx'
@@ -86,7 +87,7 @@ export function useSorted(step: WalkStep, { batch, walk }: PotAt): Sorted {
           {causes.map((cause) => (
             <AmountField
               key={cause}
-              label={say(`kettle:cause-${cause}`)}
+              label={say('kettle:cause-weighed', { cause: upperFirst(say(`kettle:cause-${cause}`)) })}
               spec={SORTED_KG}
               text={typed.causes[cause] ?? ''}
               onText={(text) => setTyped({ ...typed, causes: { ...typed.causes, [cause]: text } })}

@@ -16,8 +16,8 @@ import {
   Reasons,
   Refusal,
 } from '../../parts-of-the-sheet/index.ts'
-import { Form } from '../../records/form.tsx'
 import { Asked, useRecord } from '../../records/use-record.tsx'
+import { upperFirst } from '../../upper-first.ts'
 import { TapButton, TapGroup } from '../../walk/taps.tsx'
 import { useWords } from '../../words.tsx'
 import type { PotAt } from './pot-at.ts'
@@ -64,7 +64,7 @@ function Seen({ tails, at }: { readonly tails: PotTails; readonly at: PotAt }) {
           rows={causes.map(({ cause, massKg, shareFraction: share }) => ({
             key: cause,
             cells: [
-              say(`kettle:cause-${cause}`),
+              upperFirst(say(`kettle:cause-${cause}`)),
               { number: massKg ? formatReckoned(massKg) : '' },
               { number: share ? formatReckoned(share) : '' },
             ],
@@ -130,7 +130,7 @@ function Handful({ at: { batch, walk } }: { readonly at: PotAt }) {
     if (await record.keep('cook-noted', { batchId: batch.batchId, potLoad, seen })) forget()
   }
   return (
-    <Form action={say('kettle:handful-keep')} onSubmit={() => void keep()}>
+    <div className="passage-body">
       <CountField
         label={say('kettle:handful-of')}
         hint={say('kettle:handful-hint')}
@@ -141,13 +141,16 @@ function Handful({ at: { batch, walk } }: { readonly at: PotAt }) {
       {causes.map((cause) => (
         <CountField
           key={cause}
-          label={say(`kettle:cause-${cause}`)}
+          label={say('kettle:cause-counted', { cause: upperFirst(say(`kettle:cause-${cause}`)) })}
           value={typed.counts[cause] ?? 0}
           onValue={(count) => setTyped({ ...typed, counts: { ...typed.counts, [cause]: count } })}
         />
       ))}
+      <TapGroup>
+        <TapButton onClick={() => void keep()}>{say('kettle:handful-keep')}</TapButton>
+      </TapGroup>
       <Asked record={record} />
-    </Form>
+    </div>
   )
 }
 
@@ -170,7 +173,7 @@ function OwnLine() {
     if (await record.keep('kitchen-noted', { kitchenId, rejectLine })) forget()
   }
   return (
-    <Form action={say('kettle:line-keep')} onSubmit={() => void keep()}>
+    <div className="passage-body">
       <p>
         {kept
           ? say('kettle:line-is', { line: { value: kept.shareFraction, unit: 'Fraction' } })
@@ -189,7 +192,10 @@ function OwnLine() {
         value={typed.above}
         onValue={(above) => setTyped({ ...typed, above })}
       />
+      <TapGroup>
+        <TapButton onClick={() => void keep()}>{say('kettle:line-keep')}</TapButton>
+      </TapGroup>
       <Asked record={record} />
-    </Form>
+    </div>
   )
 }

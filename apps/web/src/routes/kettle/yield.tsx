@@ -1,11 +1,12 @@
 /** Yield: the hominy of a pot weighed, where its dry matter went, and what this corn lot yields by the keeper's own scales. */
 import { cornLotOf, hominyWeighed, lotYield, potBalance } from '@crib/planning'
-import { wetFractionOfSample } from '@crib/science'
+import { type Reckoned, wetFractionOfSample } from '@crib/science'
 import { useBook } from '../../book/book.tsx'
 import { useHalfTyped } from '../../half-typed.ts'
 import { BigNumber, Fold, NumberRow, Passage, Reasons, Refusal } from '../../parts-of-the-sheet/index.ts'
 import { Form } from '../../records/form.tsx'
 import { Asked, useRecord } from '../../records/use-record.tsx'
+import { upperFirst } from '../../upper-first.ts'
 import { useWords } from '../../words.tsx'
 import { AmountField, type AmountSpec, amountIn } from './amount.tsx'
 import type { PotAt } from './pot-at.ts'
@@ -21,6 +22,9 @@ const NAMES = {
   lossKg: 'kettle:yield-lost',
 } as const
 
+/** What a cook asks first; the parts stand behind it. */
+const HEADLINES: ReadonlySet<string> = new Set(['hominyPerCorn', 'lossFraction'])
+
 export function Yield({ at }: { readonly at: PotAt }) {
   const { facts } = useBook()
   const { say } = useWords()
@@ -29,6 +33,14 @@ export function Yield({ at }: { readonly at: PotAt }) {
   const weighed = hominyWeighed(batch, potLoad)
   const balance = potBalance(facts, batch, potLoad)
   const lotId = cornLotOf(batch)
+  const stamped = (value: Reckoned) => (
+    <BigNumber
+      key={value.id}
+      label={upperFirst(say(NAMES[value.id as keyof typeof NAMES]))}
+      reckoned={value}
+      size="small"
+    />
+  )
   const own = lotId === undefined ? null : lotYield(facts, lotId)
   return (
     <Passage title={say('kettle:yield-title')}>
@@ -38,17 +50,11 @@ export function Yield({ at }: { readonly at: PotAt }) {
       )}
       {balance?.ok && (
         <>
-          <NumberRow>
-            {balance.values.map((value) => (
-              <BigNumber
-                key={value.id}
-                label={say(NAMES[value.id as keyof typeof NAMES])}
-                reckoned={value}
-                size="small"
-              />
-            ))}
-          </NumberRow>
+          <NumberRow>{balance.values.filter(({ id }) => HEADLINES.has(id)).map(stamped)}</NumberRow>
           <Reasons sentences={balance.reasons} />
+          <Fold title={say('kettle:yield-parts')}>
+            <NumberRow>{balance.values.filter(({ id }) => !HEADLINES.has(id)).map(stamped)}</NumberRow>
+          </Fold>
         </>
       )}
       {own && (

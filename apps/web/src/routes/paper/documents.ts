@@ -28,6 +28,7 @@ import {
   plannedInputs,
   planOfBatch,
   sheetAmounts,
+  sortPaper,
 } from '@crib/planning'
 import { CODE_VERSION, ceilCount, convert, type Reckoned, type Unit } from '@crib/science'
 import { formatQuantity, type Words } from '@crib/wording'
@@ -142,6 +143,7 @@ export function batchSheetDocument(desk: Desk, { batch, plan, plannedDay, record
         value,
       })),
       cautionsFor: (moment) => (isMoment(moment) ? cautionsFor(moment) : []),
+      sortNotes: sortPaper(desk.facts),
       ...(day && { day }),
       codeOf: ({ number }) => loads[number - 1]?.loadCode ?? String(number),
       holdOf: holdOf(desk, plan, date),
