@@ -9,6 +9,9 @@ import { repeatingRandom } from './invented.ts'
 
 export const FAULT_RUNS = Number(process.env.FAULT_RUNS ?? 4)
 
+/** Faults in one book before the next one is begun: looking through a book after each costs as much as it is long. */
+export const FAULTS_A_BOOK = 50
+
 /** For one fault of a suite: a second each is plenty, whatever else the machine is doing. [ms] */
 export const FAULTS_TIMEOUT_MS = 60_000 + FAULT_RUNS * 5000
 
@@ -30,7 +33,11 @@ export const CHILD = fileURLToPath(new URL('./appending.child.ts', import.meta.u
  * before that; a line cut short by the kill was acknowledged to nobody.
  */
 export async function appendUntilKilled(where: string, afterMs: number, deviceId = DEVICE): Promise<string[]> {
-  const child = spawn(process.execPath, [CHILD, where, KITCHEN, deviceId], { stdio: ['ignore', 'pipe', 'inherit'] })
+  const child = spawn(process.execPath, [CHILD, where, KITCHEN, deviceId], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+    // A thousand of them find their modules stripped and compiled.
+    env: { NODE_COMPILE_CACHE: join(tmpdir(), 'node-compile-cache'), ...process.env },
+  })
   let printed = ''
   child.stdout.on('data', (chunk) => {
     if (printed === '') setTimeout(() => child.kill('SIGKILL'), afterMs)
