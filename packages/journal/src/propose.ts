@@ -51,7 +51,20 @@ const ASK: Asker = {
   },
   'alkali-lot-recorded': nothing,
   'alkali-lot-judged': ({ alkaliLots }, { alkaliLotId }) => known(alkaliLots, alkaliLotId, 'no-such-alkali-lot'),
-  'alkali-lot-tested': ({ alkaliLots }, { alkaliLotId }) => known(alkaliLots, alkaliLotId, 'no-such-alkali-lot'),
+  'alkali-lot-tested': ({ alkaliLots }, { alkaliLotId, found }) => [
+    ...known(alkaliLots, alkaliLotId, 'no-such-alkali-lot'),
+    // Both are told from the first drop, so the second can only be as large or larger.
+    ...(found.way === 'vinegar' && found.boiledMl < found.coldMl
+      ? [
+          refusal('boiled-below-cold', {
+            field: 'found.boiledMl',
+            value: found.boiledMl,
+            min: found.coldMl,
+            unit: 'mL',
+          }),
+        ]
+      : []),
+  ],
   'pot-recorded': nothing,
   'canner-recorded': ({ canners }, { cannerId, name }) =>
     Object.values(canners).some((other) => other.cannerId !== cannerId && sameName(other.name, name))

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import type { StoredEntry } from '../envelope.ts'
 import { checkBody } from '../kinds/index.ts'
+import { propose } from '../propose.ts'
 import { testKitchen } from '../testing/invented.ts'
 import { foldFacts } from './fold.ts'
 
@@ -37,14 +38,21 @@ test.each([
   if (!checked.ok) expect(checked.refusals.map(({ params }) => params?.field)).toEqual([field])
 })
 
-test('[J12] a boiled reading below the cold one is refused with both values', () => {
-  const found = { ...VINEGAR, coldMl: 4.8, boiledMl: 4.7 }
-  const checked = checkBody('alkali-lot-tested', { alkaliLotId: testKitchen().newId(), found })
-  expect(checked).toEqual({
+test('[J12] a boiled reading below the cold one is asked about with both values, and a line that has it is read', () => {
+  const kitchen = testKitchen()
+  const author = kitchen.author()
+  const alkaliLotId = kitchen.newId()
+  const body = { alkaliLotId, found: { ...VINEGAR, coldMl: 4.8, boiledMl: 4.7 } }
+  const ash = author.write('alkali-lot-recorded', { alkaliLotId, name: 'M-0', alkali: 'ash' })
+  const facts = foldFacts([ash])
+  expect(propose(facts, 'alkali-lot-tested', body)).toEqual({
     ok: false,
     refusals: [{ code: 'boiled-below-cold', params: { field: 'found.boiledMl', value: 4.7, min: 4.8, unit: 'mL' } }],
   })
-  expect(
-    checkBody('alkali-lot-tested', { alkaliLotId: testKitchen().newId(), found: { ...found, boiledMl: 4.8 } }).ok,
-  ).toBe(true)
+  expect(propose(facts, 'alkali-lot-tested', { ...body, found: { ...body.found, boiledMl: 4.8 } })).toEqual({
+    ok: true,
+  })
+  const told = foldFacts([ash, author.write('alkali-lot-tested', body)])
+  expect(told.unread).toEqual([])
+  expect(told.alkaliLots[alkaliLotId]?.tests).toHaveLength(1)
 })

@@ -56,3 +56,14 @@ test('over time a lot has every test, and its strength only where a test tells i
     [undefined, undefined],
   ])
 })
+
+test('a titration whose boiled reading is below the cold one stays in sight, and says why it tells no strength', () => {
+  const found = { ...VINEGAR, boiledMl: 4.7 }
+  const lot = { tests: [{ at: { instant: '2026-01-10T09:00:00.000Z', entryId: 'x' }, found }] }
+  const [odd] = lotOverTime(lot as unknown as Parameters<typeof lotOverTime>[0])
+  expect(odd?.alkali).toBeUndefined()
+  const text = odd?.notForStrength.map((each) => words.sentence(each)).join(' ')
+  expect(text).toBe(
+    'Cannot be used for strength. 4.7 mL boiled is less than 4.8 mL cold: the second volume is told from the beginning, not from the first end point.',
+  )
+})

@@ -11,6 +11,7 @@ import {
   liquorIntensity,
   lotStrengthEqPerKg,
   type Reckoned,
+  type Sentence,
   type Spread,
   stripHydroxideMolPerL,
 } from '@crib/science'
@@ -94,15 +95,21 @@ export interface TestOverTime {
   readonly hydroxide?: Reckoned
   readonly gPerCup?: number
   readonly read: CalcResult
+  /** Why nothing can be told of the lot's strength from it, where its figures contradict each other. */
+  readonly notForStrength: readonly Sentence[]
 }
 
 /** Every test of a lot, oldest first, with the strength it tells of the lot where it tells one. */
 export function lotOverTime({ tests }: Pick<AlkaliLotFact, 'tests'>): readonly TestOverTime[] {
-  return tests.map(({ found, gPerCup, at }) => ({
-    ...{ entryId: at.entryId, at: at.instant, way: found.way, read: readLotTest(found) },
-    ...strengthOf(found),
-    ...(gPerCup !== undefined && { gPerCup }),
-  }))
+  return tests.map(({ found, gPerCup, at }) => {
+    const read = readLotTest(found)
+    return {
+      ...{ entryId: at.entryId, at: at.instant, way: found.way, read },
+      notForStrength: read.ok ? [] : [say('kettle:test-not-for-strength'), ...read.why],
+      ...strengthOf(found),
+      ...(gPerCup !== undefined && { gPerCup }),
+    }
+  })
 }
 
 function strengthOf(found: LotTestFound): Pick<TestOverTime, 'alkali' | 'hydroxide'> {

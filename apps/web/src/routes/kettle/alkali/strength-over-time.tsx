@@ -7,7 +7,7 @@ import { type Reckoned, shownValue } from '@crib/science'
 import { formatNumber, formatQuantity, formatReckoned } from '@crib/wording'
 import { deviceZone } from '../../../book/keeper.ts'
 import { ToWidth } from '../../../drawings/to-width.tsx'
-import { Figure, Ledger } from '../../../parts-of-the-sheet/index.ts'
+import { Figure, Ledger, Reasons } from '../../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../../words.tsx'
 import { dayText } from '../../pantry/day-text.ts'
 import '../../../walk/walk.css'
@@ -44,12 +44,29 @@ export function StrengthOverTime({ tests }: { readonly tests: readonly TestOverT
       rows={rows}
     />
   )
-  if (drawn.length === 0) return table
+  const odd = tests.filter(({ notForStrength }) => notForStrength.length > 0)
+  const oddOnes = odd.map(({ entryId, at, way, notForStrength }) => (
+    <Reasons
+      key={entryId}
+      title={say('kettle:test-not-for-strength-on', { day: day(at), way: say(`kettle:test-way-${way}`) })}
+      sentences={notForStrength}
+    />
+  ))
+  if (drawn.length === 0)
+    return (
+      <>
+        {table}
+        {oddOnes}
+      </>
+    )
   return (
-    <Figure title={say('kettle:lot-figure')} table={table}>
-      <ToWidth>{(width) => <Picture tests={drawn} width={width} />}</ToWidth>
-      <p className="field-hint">{say('kettle:lot-figure-marks')}</p>
-    </Figure>
+    <>
+      <Figure title={say('kettle:lot-figure')} table={table}>
+        <ToWidth>{(width) => <Picture tests={drawn} width={width} />}</ToWidth>
+        <p className="field-hint">{say('kettle:lot-figure-marks')}</p>
+      </Figure>
+      {oddOnes}
+    </>
   )
 }
 
