@@ -33,6 +33,24 @@ export const KEEPING_LOOKS: readonly Look[] = [
     },
   }),
   atWork({ path: '/keeping/drying', heading: 'Drying', words: 'what dries grows lighter', act: beginTray }),
+  atWork({
+    path: '/keeping/drying',
+    heading: 'Drying',
+    words: 'Row 1, warmth: 72 is off the range',
+    act: async (page) => {
+      await page.locator('summary', { hasText: 'Another tray or braid' }).click()
+      await page.getByRole('radio', { name: 'Kernels' }).check()
+      await page.getByLabel('Weight at the start').fill('5 kg')
+      await page.getByLabel('Moisture now, %').fill('22')
+      await page.getByRole('group', { name: 'Moisture now' }).getByLabel('Wet basis').check()
+      await page.getByLabel('Moisture wanted, %').fill('13')
+      await page.getByRole('group', { name: 'Moisture wanted' }).getByLabel('Wet basis').check()
+      await page.locator('summary', { hasText: 'Hours in told air' }).click()
+      await page.getByRole('radio', { name: "A day's table" }).check()
+      await page.getByLabel('Hours or clock, warmth, humidity').fill('08:00, 72, 30')
+    },
+  }),
+  atWork({ path: '/', heading: 'The year', words: 'Tray 1: weigh it' }),
   atWork({ path: '/keeping', heading: 'Keeping', words: 'stop when it weighs' }),
   atWork({ path: '/keeping/freezer', heading: 'Fridge and freezer' }),
   atWork({ path: '/keeping/power-cut', heading: 'Power cut', words: 'Keep both doors shut.' }),

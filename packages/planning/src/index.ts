@@ -232,6 +232,7 @@ export { type WhyCard, type WhyId, type WhyVariant, whyCards } from './heat/why-
 export { type ColdAnswer, type CoolingInput, coolingClock, type FreezingInput, freezingPlan } from './keeping/cold.ts'
 export { type CoolingPan, coolingPan, type PanStanding } from './keeping/cooling-pan.ts'
 export { type CornStorage, type CornStorageInput, cornStorage } from './keeping/corn-storage.ts'
+export { type DryingAir, readDryingAir } from './keeping/drying-air.ts'
 export { type DryingInput, type DryingOf, type DryingPlan, dryingPlan } from './keeping/drying-plan.ts'
 export { type DryingTray, dryingTray } from './keeping/drying-tray.ts'
 export { lotShrink } from './keeping/lot-shrink.ts'

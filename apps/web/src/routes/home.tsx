@@ -5,7 +5,7 @@
 import type { Facts, RunFact } from '@crib/journal'
 import { type BalanceOfYear, balanceOfYear, becameInYear, yearsOf } from '@crib/planning/year'
 import type { MessageKey } from '@crib/wording'
-import { useState } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import { useBook } from '../book/book.tsx'
 import {
   ButtonRow,
@@ -27,6 +27,9 @@ import { useWords } from '../words.tsx'
 import { Braid } from '../year/braid.tsx'
 import { nextThing } from '../year/next-thing.ts'
 
+/** Fetched where something runs by the clock, so that the first screen of any other day does not wait for it. */
+const OnTheClockPassage = lazy(() => import('../year/on-the-clock-passage.tsx'))
+
 export default function HomeScreen() {
   const { facts } = useBook()
   const { say } = useWords()
@@ -35,10 +38,16 @@ export default function HomeScreen() {
   const year = chosen ?? years[0]
   const next = nextThing(facts, Date.now())
   const handle = <NextAction href={next.href}>{say(next.say)}</NextAction>
+  const clock = hasClock(facts) && (
+    <Suspense>
+      <OnTheClockPassage />
+    </Suspense>
+  )
 
   if (year === undefined) {
     return (
       <Sheet title={say('shell:part-season')} drawing="year">
+        {clock}
         <Passage>
           <Empty drawing="braid" action={handle}>
             <p>{say(next.why)}</p>
@@ -50,6 +59,7 @@ export default function HomeScreen() {
   const balance = balanceOfYear(facts, year)
   return (
     <Sheet title={say('shell:part-season')} drawing="year" lead={say('shell:year-lead')}>
+      {clock}
       <Passage title={say('shell:next-title')}>
         <p>{say(next.why)}</p>
         {handle}
@@ -99,6 +109,10 @@ export default function HomeScreen() {
       </Passage>
     </Sheet>
   )
+}
+
+function hasClock({ coolings, dryings }: Facts): boolean {
+  return [...Object.values(coolings), ...Object.values(dryings)].some(({ ended }) => ended === null)
 }
 
 /** The canner loads a question is about: it is answered on their sheets. */

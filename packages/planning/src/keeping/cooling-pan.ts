@@ -67,7 +67,7 @@ export function coolingPan({ coolingId, at, readings }: CoolingFact, nowMs: numb
 }
 
 /** Minutes after the midnight that began the day, on the clock of a place. */
-function clockMinAt(ms: number, zone: string): number {
+export function clockMinAt(ms: number, zone: string): number {
   const parts = new Intl.DateTimeFormat('en-US', {
     ...{ timeZone: zone, hourCycle: 'h23', hour: 'numeric', minute: 'numeric' },
   }).formatToParts(ms)

@@ -1,6 +1,6 @@
 /** Drying: each tray or braid with the weight to stop at, weighed as it goes; and beginning one. */
 import type { DryingFact } from '@crib/journal'
-import { dryingPlan, dryingTray } from '@crib/planning'
+import { type DryingTray, dryingPlan, dryingTray } from '@crib/planning'
 import type { MessageKey } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
@@ -24,6 +24,7 @@ import { Form } from '../../records/form.tsx'
 import { Asked, useRecord } from '../../records/use-record.tsx'
 import { useWords } from '../../words.tsx'
 import { DryingFigure } from './drying-figure.tsx'
+import { ToldAir } from './told-air.tsx'
 import { MoistureField, useMoisture, useWritten } from './written.tsx'
 
 const LIMIT = { min: 0.001, max: 5000, unit: 'Kg', source: 'project rule' } as const
@@ -49,9 +50,6 @@ export function DryingSheet() {
             <BeginTray />
           </Fold>
         )}
-        <ButtonRow>
-          <SideAction href="/workbench/drying">{say('keeping:screen-drying-air')}</SideAction>
-        </ButtonRow>
       </Passage>
     </Sheet>
   )
@@ -112,6 +110,11 @@ function Tray({ drying }: { readonly drying: DryingFact }) {
         <Caution key={warning.key} sentence={warning} />
       ))}
       <Reasons sentences={tray.reasons.filter(({ key }) => key !== 'keeping:hours-need-air')} />
+      {drying.what === 'kernels' && stopAt && !tray.isReady && (
+        <Fold title={say('keeping:screen-air-title')}>
+          <ToldAir name={dryingId} {...trayNow(drying, tray)} />
+        </Fold>
+      )}
       <ButtonRow>
         {ENDS.map((how) => (
           <SideAction
@@ -124,6 +127,16 @@ function Tray({ drying }: { readonly drying: DryingFact }) {
       </ButtonRow>
     </Passage>
   )
+}
+
+/** As it hangs now: by its last weight, and the moisture that tells. */
+function trayNow(drying: DryingFact, { values }: DryingTray) {
+  const toldOf = (id: string) => values.find((value) => value.id === id)?.value
+  return {
+    massKg: toldOf('weighsKg') ?? drying.massKg,
+    startWetFraction: toldOf('moistureFraction') ?? drying.startWetFraction,
+    endWetFraction: drying.endWetFraction,
+  }
 }
 
 function BeginTray() {
@@ -187,6 +200,11 @@ function BeginTray() {
         {told && !isDrier && <p>{sentence({ key: 'keeping:not-drier' })}</p>}
         {plan && <BigNumber label={say('keeping:screen-stop-at')} reckoned={plan.values[0]!} size="huge" />}
       </div>
+      {told && isDrier && what === 'kernels' && (
+        <Fold title={say('keeping:screen-air-title')}>
+          <ToldAir name="begun" {...told} />
+        </Fold>
+      )}
       {missing && told === null && <p role="alert">{say('keeping:screen-tray-needs')}</p>}
       <Asked record={record} />
     </Form>
