@@ -19,6 +19,8 @@ export const photoTaken = defineKind({
     /** The batch, lot or run it shows. */
     ofId: id(),
     potLoad: maybe(count(1, 100)),
+    /** The one line it shows: the rub test of a handful. */
+    ofEntryId: maybe(id()),
     words: maybe(name()),
     mediaType: v.literal('image/jpeg'),
     widthPx: count(1, PHOTO_LONGEST_PX, 'px'),

@@ -46,7 +46,7 @@ export function openDatabase(file: string, { mostPages }: DatabaseOptions = {}):
       keepLog(opened)
       // secure_delete: an erased body's bytes are overwritten, not only unlinked.
       opened.exec(`pragma synchronous = full; pragma foreign_keys = on; pragma secure_delete = on;
-        pragma cache_size = -32768; pragma wal_autocheckpoint = 4000`)
+        pragma cache_size = -32768; pragma wal_autocheckpoint = 4000; pragma journal_size_limit = ${LONGEST_LOG_BYTES}`)
       if (mostPages !== undefined) opened.exec(`pragma max_page_count = ${Math.floor(mostPages)}`)
       return opened
     } catch (cause) {
@@ -92,6 +92,9 @@ export function openDatabase(file: string, { mostPages }: DatabaseOptions = {}):
 }
 
 const MOST_CACHED = 200
+
+/** A log that grew beyond is cut back to it once it has been emptied. */
+const LONGEST_LOG_BYTES = 64 * 1024 * 1024
 
 /** How long a lock that another program holds is waited for. [ms] */
 const MOST_WAIT_MS = 10_000

@@ -1,9 +1,8 @@
 /** A long book folded in several threads: each reads the file by itself, this one alone writes. */
-import { getCompileCacheDir } from 'node:module'
-import { dirname } from 'node:path'
 import { Worker } from 'node:worker_threads'
 import { LANES, type Lane } from '../tables/fold-anew.ts'
 import type { LaneJob, LaneRows } from '../tables/port.ts'
+import { threadEnv } from './thread-env.ts'
 
 export interface LaneData extends LaneJob {
   readonly file: string
@@ -25,7 +24,7 @@ export async function foldInLanes(
       const workerData: LaneData = { file, lane, ...job }
       const worker = new Worker(new URL('./sqlite-lane.worker.ts', import.meta.url), {
         workerData,
-        env: withCompiled(process.env),
+        env: threadEnv(),
         // What a page leaves behind is cleared away soon instead of piling up.
         resourceLimits: { maxYoungGenerationSizeMb: 48 },
       })
@@ -44,10 +43,4 @@ export async function foldInLanes(
   } finally {
     await Promise.all(workers.map((worker) => worker.terminate()))
   }
-}
-
-/** A thread finds its modules compiled where the program that starts it does. */
-function withCompiled(env: NodeJS.ProcessEnv): NodeJS.ProcessEnv {
-  const folder = getCompileCacheDir()
-  return folder === undefined ? env : { ...env, NODE_COMPILE_CACHE: dirname(folder) }
 }

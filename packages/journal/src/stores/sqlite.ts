@@ -24,6 +24,7 @@ import type { SqlValue } from './sql-facts.ts'
 import { type DatabaseOptions, isConstraint, type OpenedDatabase, openDatabase } from './sqlite-driver.ts'
 import { BODIES, sqliteFacts } from './sqlite-facts.ts'
 import { foldInLanes } from './sqlite-lanes.ts'
+import { createLongLog } from './sqlite-log.ts'
 import { MIGRATIONS } from './sqlite-migrations.ts'
 import { StoreTrouble } from './trouble.ts'
 
@@ -52,9 +53,10 @@ export async function openSqliteStore(file: string, options: DatabaseOptions = {
     throw cause
   }
   const heads = createHeads()
+  const log = createLongLog(db, file)
   const facts: FactTables = {
     ...sqliteFacts(db),
-    ...(file !== ':memory:' && { inLanes: (job, take) => foldInLanes(file, job, take) }),
+    ...(file !== ':memory:' && { inLanes: (job, take) => log.during(() => foldInLanes(file, job, take)) }),
   }
   return {
     engine: 'sqlite',
@@ -80,7 +82,10 @@ export async function openSqliteStore(file: string, options: DatabaseOptions = {
       ),
     }),
     copyTo: (to) => db.copyTo(to),
-    close: async () => db.close(),
+    async close() {
+      await log.settled()
+      db.close()
+    },
   }
 }
 

@@ -12,7 +12,7 @@ import type { FactChange, FactRow, FactTables, FiledLine, LaneRows, QuestionRows
 import { askAcross, factRow, pageLedger, RANK, storyRows, unreadRows } from './story-rows.ts'
 
 /** Small enough that what a page leaves behind is cleared away while it is young. */
-const LINES_AT_ONCE = 2500
+const LINES_AT_ONCE = 1000
 
 /** Stories folded, in threads from `longBook` entries on; null when another program changed the facts meanwhile. */
 export async function foldAnew(
