@@ -19,6 +19,13 @@ const example = readReferenceTable(new URL('./lethality.example-38-4.csv', impor
   'temperatureF',
 ]).rows.map(({ timeMin, temperatureF }) => ({ timeMin, temperatureC: fToC(temperatureF) }))
 
+const rules = readReferenceTable(new URL('./lethality.rules.csv', import.meta.url), [
+  ...(['rectangleMin', 'trapezoidMin', 'simpsonMin', 'exactMin'] as const),
+])
+const closedForms = readReferenceTable(new URL('./lethality.closed-forms.csv', import.meta.url), [
+  ...(['rampMin', 'fromC', 'holdC', 'holdMin', 'fallMin', 'referenceC', 'lethalityMin'] as const),
+])
+
 const HALF_UNIT = 0.5e-5 * (1 + 1e-9)
 
 describe('lethal rate', () => {
@@ -50,38 +57,33 @@ describe('lethality of the published record of 16 readings (food-biochemistry-ch
     expect(rectangleMin).toBeCloseTo(15.8004, 4)
   })
 
-  test('is 15.8004 min by the trapezoid, 16.11 by Simpson, 14.703 by the exact rule', () => {
-    expect(lethalityTrapezoidMin(example, LETHALITY_250F)).toBeCloseTo(15.8004, 4)
-    expect(lethalitySimpsonMin(example, LETHALITY_250F)).toBeCloseTo(16.11, 2)
-    expect(lethalityMin(example, LETHALITY_250F)).toBeCloseTo(14.703, 3)
-  })
+  test.each(rules.rows)(
+    'is $trapezoidMin min by the trapezoid, $simpsonMin by Simpson, $exactMin by the exact rule',
+    (row) => {
+      expect(lethalityRectangleMin(example, LETHALITY_250F)).toBeCloseTo(row.rectangleMin, 4)
+      expect(lethalityTrapezoidMin(example, LETHALITY_250F)).toBeCloseTo(row.trapezoidMin, 4)
+      expect(lethalitySimpsonMin(example, LETHALITY_250F)).toBeCloseTo(row.simpsonMin, 2)
+      expect(lethalityMin(example, LETHALITY_250F)).toBeCloseTo(row.exactMin, 3)
+    },
+  )
 })
 
 describe('lethality in closed form', () => {
-  test('of a ramp to 116 °C, an hour there and a fall is 20.99500 min', () => {
-    const curve = [
-      { timeMin: 0, temperatureC: 100 },
-      { timeMin: 10, temperatureC: 116 },
-      { timeMin: 70, temperatureC: 116 },
-      { timeMin: 90, temperatureC: 100 },
-    ]
-    expect(lethalityMin(curve, LETHALITY_121_1C)).toBeCloseTo(20.995, 5)
-    expect(lethalityMin(curve.slice(0, 2), LETHALITY_121_1C)).toBeCloseTo(0.81774, 5)
-    expect(lethalityMin(curve.slice(1, 3), LETHALITY_121_1C)).toBeCloseTo(18.54177, 5)
-    expect(lethalityMin(curve.slice(2), LETHALITY_121_1C)).toBeCloseTo(1.63548, 5)
-  })
-
-  test.each([
-    { minutes: 60, temperatureF: 240, expectedMin: 16.6954 },
-    { minutes: 36, temperatureF: 250, expectedMin: 36 },
-  ])('of $minutes min at a steady $temperatureF °F is $expectedMin min', ({ minutes, temperatureF, expectedMin }) => {
-    const temperatureC = fToC(temperatureF)
-    const held = [
-      { timeMin: 0, temperatureC },
-      { timeMin: minutes, temperatureC },
-    ]
-    expect(lethalityMin(held, LETHALITY_250F)).toBeCloseTo(expectedMin, 4)
-  })
+  test.each(closedForms.rows)(
+    'of $rampMin min up, $holdMin min at $holdC °C and $fallMin min down is $lethalityMin min',
+    ({ rampMin, fromC, holdC, holdMin, fallMin, referenceC, lethalityMin: expectedMin }) => {
+      const ends = [
+        { timeMin: 0, temperatureC: fromC },
+        { timeMin: rampMin, temperatureC: holdC },
+        { timeMin: rampMin + holdMin, temperatureC: holdC },
+        { timeMin: rampMin + holdMin + fallMin, temperatureC: fromC },
+      ]
+      // A part that takes no time is left out.
+      const curve = ends.slice(rampMin === 0 ? 1 : 0, fallMin === 0 ? 3 : 4)
+      const rising = curve.filter(({ timeMin }, i) => i === 0 || timeMin > curve[i - 1]!.timeMin)
+      expect(lethalityMin(rising, { ...LETHALITY_121_1C, referenceC })).toBeCloseTo(expectedMin, 4)
+    },
+  )
 
   test('by Simpson, is exact where L is a parabola over an odd and an even number of readings', () => {
     // L = 1 + t + t^2 on 0..3: integral 1 + t + t^2 from 0 to 2 is 20/3, from 0 to 3 is 16.5.
