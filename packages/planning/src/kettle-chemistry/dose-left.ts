@@ -41,6 +41,16 @@ const CORN: ValidRange = { min: 0.01, max: 1000, unit: 'kg', source: 'project-ru
 const STRENGTH: ValidRange = { min: 0.001, max: 40, unit: 'eq/kg', source: 'project-rule' }
 const MASS: ValidRange = { min: 0, max: 1e6, unit: 'g', source: 'project-rule' }
 
+/** What is left of a whole in any one measure of one strength: never less than nothing, and the next step of it. */
+export function partsLeft(
+  wanted: number,
+  soFar: number,
+): { readonly left: number; readonly step: number; readonly over: number } {
+  const left = Math.max(0, wanted - soFar)
+  const step = Math.min(left, wanted * (soFar > 0 ? STEP_FRACTION : FIRST_STEP_FRACTION))
+  return { left, step, over: Math.max(0, soFar - wanted) }
+}
+
 /** @throws {ValidRangeError} for corn, strengths or weights no kitchen has. */
 export function doseLeft({ wantedEqPerKgCorn, cornKg, additions, nextLotEqPerKg }: DoseLeftInput): DoseLeft {
   requireInRange('wantedEqPerKgCorn', wantedEqPerKgCorn, DOSE)
@@ -53,15 +63,14 @@ export function doseLeft({ wantedEqPerKgCorn, cornKg, additions, nextLotEqPerKg 
     soFarEq += (massG / 1000) * lotEqPerKg
   }
   const wantedEq = wantedEqPerKgCorn * cornKg
-  const leftEq = Math.max(0, wantedEq - soFarEq)
-  const stepEq = Math.min(leftEq, wantedEq * (soFarEq > 0 ? STEP_FRACTION : FIRST_STEP_FRACTION))
+  const { left: leftEq, step: stepEq, over: overEq } = partsLeft(wantedEq, soFarEq)
   const inG = (eq: number) => (eq / nextLotEqPerKg) * 1000
   return {
     wantedEq,
     soFarEq,
     leftEq,
     leftG: inG(leftEq),
-    overEq: Math.max(0, soFarEq - wantedEq),
+    overEq,
     stepG: inG(stepEq),
   }
 }

@@ -47,14 +47,15 @@ export function alkaliInPot(facts: Facts, batch: BatchFact, potLoad: number): Sp
   let sum: Spread = { value: 0, low: 0, high: 0 }
   for (const addition of batch.additions.filter((each) => each.potLoad === potLoad)) {
     const lot = facts.alkaliLots[addition.alkaliLotId]
-    const eq = lot ? eqOf(lot, addition) : null
+    const eq = lot ? alkaliOf(lot, addition) : null
     if (!eq) return null
     sum = { value: sum.value + eq.value, low: sum.low + eq.low, high: sum.high + eq.high }
   }
   return sum
 }
 
-function eqOf(lot: AlkaliLotFact, { cups, massKg }: AlkaliAddition): Spread | null {
+/** Alkali in so much of a lot. [eq]  Null where it was not measured. */
+export function alkaliOf(lot: AlkaliLotFact, { cups, massKg }: Pick<AlkaliAddition, 'cups' | 'massKg'>): Spread | null {
   const tested = lot.alkali === 'ash' ? testedStrength(lot) : null
   const gPerCup = lot.tests.findLast((test) => test.gPerCup !== undefined)?.gPerCup
   const kg = massKg ?? (cups !== undefined && gPerCup !== undefined ? (cups * gPerCup) / 1000 : null)

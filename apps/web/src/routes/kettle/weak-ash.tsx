@@ -17,6 +17,7 @@ import {
 } from '../../parts-of-the-sheet/index.ts'
 import { TapButton, TapGroup } from '../../walk/taps.tsx'
 import { useWords } from '../../words.tsx'
+import { DoseLeft } from './dose-left.tsx'
 import type { PotAt } from './pot-at.ts'
 
 /** What was found and what each rescue takes; what each brings stands behind a tap, so that the taps stay near. */
@@ -80,6 +81,7 @@ export function WeakAsh({
       {advice.warnings.map((sentence) => (
         <Caution key={sentence.key} sentence={sentence} />
       ))}
+      <DoseLeft at={at} lotId={lot.alkaliLotId} />
       <TapGroup>
         <TapButton
           disabled={taps.busy}
