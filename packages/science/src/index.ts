@@ -217,6 +217,7 @@ export {
   plainCylinderMesh,
 } from './heat/jar-mesh.ts'
 export { type JarFrames, type JarMoments, type JarPicture, jarFrames, jarPicture } from './heat/jar-picture.ts'
+export { type JarQuality, studyQuality } from './heat/jar-quality.ts'
 export { type JarInput, type JarStudy, jarSpreads, type MadeUpRun, type Pack, studyJar } from './heat/jar-study.ts'
 export {
   BOTULINUM_DESIGN,
@@ -375,6 +376,7 @@ export {
   slipPlaces,
   slippedRange,
   slipRange,
+  type Widening,
 } from './slip/slip-forecast.ts'
 export { SLIP_PRIOR, type SlipPot, type SlipRub } from './slip/slip-model.ts'
 export { type SlipScore, type StageScore, scoreSlip } from './slip/slip-score.ts'

@@ -10,6 +10,7 @@ import {
   type Reckoned,
   type Sentence,
   type SlipBelief,
+  type SlipPot,
   type SlipScore,
   type StageScore,
   scoreSlip,
@@ -61,7 +62,12 @@ export interface SlipKnowledge {
 
 /** Made once and handed to `slipForecast` as often as this pot tells more: slow with a long book, so rather in a worker. */
 export function slipBelief(facts: Facts, pot: Pick<SlipQuestion, 'batchId' | 'potLoad'>): SlipKnowledge {
-  const belief = learnSlip(slipPots(facts, pot))
+  return slipKnowledge(slipPots(facts, pot))
+}
+
+/** The same from the pots themselves, which are little to hand to a worker. */
+export function slipKnowledge(pots: readonly SlipPot[]): SlipKnowledge {
+  const belief = learnSlip(pots)
   return { belief, score: scoreSlip(belief, SLIP_RANGE_FRACTION) }
 }
 
@@ -90,7 +96,13 @@ export function slipForecast(
   const shared = {
     basis: potsCount > 0 || pot.rubs.length > 0 ? ('own-record' as const) : ('project-rule' as const),
     sourceKeys: SOURCE_KEYS,
-    inputs: { wantedFraction, potsCount, rubsCount: pot.rubs.length, usualMin: pot.usualMin, widening },
+    inputs: {
+      wantedFraction,
+      potsCount,
+      rubsCount: pot.rubs.length,
+      usualMin: pot.usualMin,
+      widening: { ...widening },
+    },
   }
   const now = boiledMin < low ? 'before' : boiledMin <= high ? 'within' : 'after'
   return {
@@ -137,6 +149,12 @@ function scoreSentences({ potsCount, withinFraction, widening }: StageScore): re
       within: { value: Math.round(withinFraction * 100) / 100, unit: 'Fraction' },
       meant: { value: SLIP_RANGE_FRACTION, unit: 'Fraction' },
     }),
-    ...(widening >= WIDENING_TOLD ? [say('kettle:slip-widened', { times: Math.round(widening * 10) / 10 })] : []),
+    ...(Math.max(widening.sooner, widening.later) >= WIDENING_TOLD
+      ? [say('kettle:slip-widened', { sooner: tenths(widening.sooner), later: tenths(widening.later) })]
+      : []),
   ]
+}
+
+function tenths(times: number): number {
+  return Math.round(times * 10) / 10
 }
