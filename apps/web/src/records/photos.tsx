@@ -1,4 +1,7 @@
-/** Pictures of a thing in the book: taken here, kept in the book, and taken out again. Props: ofId, potLoad?. */
+/**
+ * Pictures of a thing in the book: taken here, kept in the book, and taken out again. Props: ofId, potLoad?, ofEntryId? (the one
+ * line they show), elsewhere? (lines that show theirs beside themselves), takeWords?.
+ */
 import { type Facts, history, type PhotoFact } from '@crib/journal'
 import { formatClock } from '@crib/wording'
 import { useState } from 'react'
@@ -10,12 +13,30 @@ import { useWords } from '../words.tsx'
 import './photos.css'
 import { smallerPicture } from './smaller-picture.ts'
 
-export function Photos({ ofId, potLoad }: { readonly ofId: string; readonly potLoad?: number }) {
+export function Photos({
+  ofId,
+  potLoad,
+  ofEntryId,
+  elsewhere = [],
+  takeWords,
+}: {
+  readonly ofId: string
+  readonly potLoad?: number
+  readonly ofEntryId?: string
+  readonly elsewhere?: readonly string[]
+  readonly takeWords?: string
+}) {
   const { facts, write, newId } = useBook()
   const { say } = useWords()
   const [state, setState] = useState<'ready' | 'busy' | 'unreadable'>('ready')
   const photos = Object.values(facts.photos)
     .filter((photo) => photo.ofId === ofId && photo.potLoad === potLoad)
+    // A picture whose line was taken out goes with the others of its pot.
+    .filter((photo) =>
+      ofEntryId === undefined
+        ? photo.ofEntryId === undefined || !elsewhere.includes(photo.ofEntryId)
+        : photo.ofEntryId === ofEntryId,
+    )
     .sort((a, b) => Date.parse(a.at.instant) - Date.parse(b.at.instant))
 
   const take = async (file: File | undefined) => {
@@ -23,7 +44,13 @@ export function Photos({ ofId, potLoad }: { readonly ofId: string; readonly potL
     setState('busy')
     const picture = await smallerPicture(file)
     if (picture)
-      await write('photo-taken', { photoId: newId(), ofId, ...(potLoad !== undefined && { potLoad }), ...picture })
+      await write('photo-taken', {
+        photoId: newId(),
+        ofId,
+        ...(potLoad !== undefined && { potLoad }),
+        ...(ofEntryId !== undefined && { ofEntryId }),
+        ...picture,
+      })
     setState(picture ? 'ready' : 'unreadable')
   }
   return (
@@ -32,7 +59,7 @@ export function Photos({ ofId, potLoad }: { readonly ofId: string; readonly potL
         <Photo key={photo.photoId} photo={photo} />
       ))}
       <label className="plain-button photo-take">
-        <span>{say(state === 'busy' ? 'shell:photo-busy' : 'shell:photo-take')}</span>
+        <span>{state === 'busy' ? say('shell:photo-busy') : (takeWords ?? say('shell:photo-take'))}</span>
         <input
           type="file"
           accept="image/*"

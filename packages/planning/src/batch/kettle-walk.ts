@@ -24,6 +24,7 @@ export interface WalkStep {
 }
 
 export interface RubSeen {
+  readonly entryId: string
   readonly atMs: number
   readonly slippedCount: number
   readonly ofCount: number
@@ -142,7 +143,14 @@ function potSeen(cook: BatchFact['cook']): PotSeen {
     ...(lastOff?.type === 'off-heat' && { waitsAs: lastOff.then }),
     rubs: cook.flatMap(({ seen, at }) =>
       seen.type === 'rubbed'
-        ? [{ atMs: Date.parse(at.instant), slippedCount: seen.slippedCount, ofCount: seen.ofCount }]
+        ? [
+            {
+              entryId: at.entryId,
+              atMs: Date.parse(at.instant),
+              slippedCount: seen.slippedCount,
+              ofCount: seen.ofCount,
+            },
+          ]
         : [],
     ),
     alkaliCups: sum(additions.map(({ cups }) => cups)),

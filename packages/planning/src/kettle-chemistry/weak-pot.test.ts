@@ -25,7 +25,12 @@ const pot = (m0: AlkaliLotFact, m1: AlkaliLotFact): WeakPot => ({
   walk: {
     potLoad: 1,
     steps: [{ stage: { kind: 'alkali-boil' }, waterL: 3.8 }],
-    seen: { boilAtMs: 0, rubs: [{ atMs: 7_200_000, slippedCount: 0, ofCount: 20 }], alkaliCups: 1, toppedUpL: 0 },
+    seen: {
+      boilAtMs: 0,
+      rubs: [{ entryId: 'rub', atMs: 7_200_000, slippedCount: 0, ofCount: 20 }],
+      alkaliCups: 1,
+      toppedUpL: 0,
+    },
   } as unknown as PotWalk,
   lot: m0,
   ...{ nowMs: 7_200_000, today: '2026-11-03', isSoftening: true },

@@ -1,14 +1,16 @@
 /** The boil in alkali: what goes in, the boil, looks and top-ups, rub tests, and off the heat when the hulls slip. */
-import { doseInEntry, potDose, rubTest, type WalkStep } from '@crib/planning'
+import { doseInEntry, potDose, type WalkStep } from '@crib/planning'
 import { convert, type Quantity, shownValue, UNITS } from '@crib/science'
 import { formatQuantity } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
-import { BigNumber, ButtonRow, ChoiceTags, QuantityField, Reasons, SideAction } from '../../parts-of-the-sheet/index.ts'
+import { BigNumber, ButtonRow, ChoiceTags, Fold, QuantityField, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { type Line, TapButton, TapGroup } from '../../walk/taps.tsx'
 import { useWords } from '../../words.tsx'
 import { Boiling } from './boiling.tsx'
+import { DoseLeft } from './dose-left.tsx'
 import type { PotAt } from './pot-at.ts'
+import { Rubs } from './rubs.tsx'
 import { StageCaution } from './stage-caution.tsx'
 import { useWater } from './water-field.tsx'
 
@@ -20,14 +22,9 @@ interface StepProps {
 
 export function AlkaliStep({ step, at, onMoved }: StepProps) {
   const { seen } = at.walk
-  if (step.doneAtMs !== undefined) return <Boiled at={at} />
+  if (step.doneAtMs !== undefined) return <Rubs at={at} />
   if (seen.boilAtMs !== undefined) return <Boiling step={step} at={at} onMoved={onMoved} />
   return <IntoThePot step={step} at={at} />
-}
-
-function Boiled({ at }: { readonly at: PotAt }) {
-  const { walk } = at
-  return <Reasons sentences={walk.seen.rubs.slice(-1).flatMap((rub) => rubTest(rub).sentences.slice(0, 1))} />
 }
 
 /** Said while the pot is filled; the others when the alkali goes in; foam once it boils. */
@@ -53,6 +50,11 @@ function IntoThePot({ step, at }: { readonly step: WalkStep; readonly at: PotAt 
       {water.field}
       {!isBegun && <Papers at={at} />}
       {isBegun && !isIn && <DoseIn at={at} />}
+      {isBegun && isIn && (
+        <Fold title={say('kettle:dose-add-rest')}>
+          <DoseIn at={at} />
+        </Fold>
+      )}
       <TapGroup>
         {!isBegun && (
           <TapButton
@@ -124,6 +126,7 @@ function DoseIn({ at }: { readonly at: PotAt }) {
   return (
     <>
       {dose && <BigNumber label={say('kettle:walk-dose')} reckoned={dose} asWeighed={dose.unit === 'G'} />}
+      <DoseLeft at={at} lotId={lot.alkaliLotId} />
       {lots.length > 1 && (
         <ChoiceTags
           legend={say('kettle:walk-dose-lot')}

@@ -21,6 +21,7 @@ import { Say, useWords } from '../../words.tsx'
 import { CauseTree } from './cause-tree.tsx'
 import { clockText, dueText, type PotAt } from './pot-at.ts'
 import { RubTestForm } from './rub-test.tsx'
+import { Rubs } from './rubs.tsx'
 import { SlipRange, type SlipUse } from './slip-range.tsx'
 import { StageCaution } from './stage-caution.tsx'
 import { WeakAsh } from './weak-ash.tsx'
@@ -113,6 +114,7 @@ export function Boiling({ step, at, onMoved }: StepProps) {
       </TapGroup>
       {topsUp && <TopUp at={at} onKept={() => setTopsUp(false)} />}
       <RubTestForm at={at} isNext={!isSlipping} />
+      <Rubs at={at} />
       {isWeak ? (
         <WeakAsh at={at} step={step} lot={lot} onMoved={onMoved} />
       ) : (

@@ -2,13 +2,14 @@
  * SlipRange: between when and when the hulls may slip, drawn over the clock from the boil on, with the rubs so far. It moves
  * only when something is written down, and counts nothing down. Props: at, use, onUse.
  */
-import { type PotWalk, type SlipForecast, type SlipQuestion, slipBelief, slipForecast } from '@crib/planning'
+import { type PotWalk, type SlipForecast, type SlipQuestion, slipForecast, slipPots } from '@crib/planning'
 import { useMemo } from 'react'
 import { useBook } from '../../book/book.tsx'
 import { ToWidth } from '../../drawings/to-width.tsx'
-import { BigNumber, ChoiceTags, Fold, Reasons } from '../../parts-of-the-sheet/index.ts'
+import { BigNumber, ChoiceTags, FieldError, Fold, Reasons, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { clockText, dueText, type PotAt } from './pot-at.ts'
+import { useSlip } from './use-slip.ts'
 
 export type SlipUse = SlipQuestion['use']
 const USES = ['whole', 'ground'] as const
@@ -27,9 +28,21 @@ export function SlipRange({
   const { batch, walk, nowMs } = at
   const { batchId } = batch
   const { potLoad } = walk
-  // Learned anew when the book changes, not with every minute.
-  const belief = useMemo(() => slipBelief(facts, { batchId, potLoad }), [facts, batchId, potLoad])
-  const foretold = slipForecast(facts, { batchId, potLoad, nowMs, use }, belief)
+  // Told anew when the book changes, not with every minute.
+  const pots = useMemo(() => slipPots(facts, { batchId, potLoad }), [facts, batchId, potLoad])
+  const { state, again } = useSlip(pots)
+  if (state.kind === 'working') {
+    return <div role="status">{state.isSlow && <p>{say('kettle:slip-working')}</p>}</div>
+  }
+  if (state.kind === 'failed') {
+    return (
+      <>
+        <FieldError>{say('kettle:slip-failed')}</FieldError>
+        <SideAction onClick={again}>{say('kettle:slip-again')}</SideAction>
+      </>
+    )
+  }
+  const foretold = slipForecast(facts, { batchId, potLoad, nowMs, use }, state.knowledge)
   if (foretold.kind === 'not-boiling') return null
   const { fromMs, toMs, slipMin, slippedNowFraction, sentences } = foretold
   return (

@@ -121,7 +121,7 @@ function WalkSheet({ batchId }: { readonly batchId: string }) {
       {isSortedAfterCook(walk) && <Yield at={at} />}
       <Noted at={at} />
       <Passage title={say('kettle:walk-photos')} margin={<MarginNote>{say('shell:photo-margin')}</MarginNote>}>
-        <Photos ofId={batchId} potLoad={walk.potLoad} />
+        <Photos ofId={batchId} potLoad={walk.potLoad} elsewhere={walk.seen.rubs.map(({ entryId }) => entryId)} />
       </Passage>
     </Sheet>
   )
