@@ -71,7 +71,8 @@ export function dayAfter(from: string, count: number, unit: 'Days' | 'Months'): 
   return start.toISOString().slice(0, 10)
 }
 
-function localDay({ instant, zone }: FoodLotFact['at']): string {
+/** The day of a moment where it was. YYYY-MM-DD */
+export function localDay({ instant, zone }: Pick<FoodLotFact['at'], 'instant' | 'zone'>): string {
   return new Intl.DateTimeFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(
     new Date(instant),
   )

@@ -1,14 +1,14 @@
 /** What a label of finished food says, from the book: how it is kept, until when by printed advice, on what conditions. */
 import { type Facts, type FoodLotFact, originOnLabel, recordAddress } from '@crib/journal'
 import type { Reckoned, Sentence } from '@crib/science'
-import { shelfLot } from '../pantry/shelf.ts'
+import { localDay, shelfLot } from '../pantry/shelf.ts'
 import { nearest, reckon } from '../shared/reckon.ts'
 import { say } from '../shared/say.ts'
 
 export interface FoodLabel {
   readonly form: FoodLotFact['form']
   readonly code: string
-  /** Where it was done. YYYY-MM-DD */
+  /** By the calendar where it was done; of jars the day they were canned, not the day their seals were looked at. YYYY-MM-DD */
   readonly putUpOn: string
   /** Names the corn only where the eyes it is for may know it. */
   readonly contents: Sentence
@@ -33,10 +33,11 @@ export function foodLabel(lot: FoodLotFact, facts: Facts): FoodLabel {
   const { form, loadCode, householdName, massKg, count, departures = [] } = lot
   const { putUpOn, useFirstBy, bestUntil } = shelfLot(lot)
   const { corn, conditions } = originOnLabel(lot, facts)
+  const run = form === 'jar' && lot.runId !== undefined ? facts.runs[lot.runId] : undefined
   return {
     form,
     code: loadCode,
-    putUpOn,
+    putUpOn: run ? localDay(run.begun.at) : putUpOn,
     contents: corn === undefined ? say('pantry:hominy') : say('pantry:hominy-of', { name: corn }),
     ...(householdName !== undefined && { household: householdName }),
     ...(massKg !== undefined && count > 0 && { each: eachOf(massKg, count) }),
