@@ -14,7 +14,7 @@ describeAtHome('at the boil', (home) => {
     await joinBook(page, home.house, book)
     await page.goto(`${home.house.url}kettle/${book.batchId}`)
     await page.getByText('by the clock, in eight of ten such pots.').first().waitFor()
-    const rub = page.getByRole('region', { name: /Rub test$/ })
+    const rub = page.getByRole('region', { name: /\d Rub test$/ })
     await rub.getByLabel('Picture of this rub').setInputFiles({
       name: 'handful.png',
       mimeType: 'image/png',

@@ -22,7 +22,7 @@ export interface DesignedPot {
 }
 
 /** Pots after which a lot of alkali is half worn out, if it wears.  project rule */
-const HALF_AGE_POTS = 8
+const HALF_AGE_POTS = 20
 
 /** How old a lot is after so many pots of the book since its first. */
 export function ageAfter(potsSinceCount: number): number {

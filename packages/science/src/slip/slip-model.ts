@@ -66,8 +66,8 @@ export const SLIP_PRIOR = {
     { shape: 0.3, weight: 0.25 },
     { shape: 0.1, weight: 0.25 },
   ],
-  /** A lot of alkali worn out by age against the same lot new, either way. [sd of ln minutes] */
-  ageingSd: 0.6,
+  /** A lot of alkali worn out by age against the same lot new, either way; ten pots bring a third of it. [sd of ln minutes] */
+  ageingSd: 1.2,
   /** Darkening comes at about a third of the time to slip, between a sixth and two thirds for 19 kitchens of 20. */
   darkeningLag: { middle: Math.log(1 / 3), sd: 0.35 },
   /** From pot to pot about the kitchen's own lag. [sd of ln minutes] */

@@ -13,6 +13,7 @@ import { useSlip } from './use-slip.ts'
 
 export type SlipUse = SlipQuestion['use']
 const USES = ['whole', 'ground'] as const
+const MINUTE_MS = 60_000
 
 export function SlipRange({
   at,
@@ -31,6 +32,13 @@ export function SlipRange({
   // Told anew when the book changes, not with every minute.
   const pots = useMemo(() => slipPots(facts, { batchId, potLoad }), [facts, batchId, potLoad])
   const { state, again } = useSlip(pots)
+  const knowledge = state.kind === 'found' ? state.knowledge : null
+  // Once a minute is enough: what this pot told changes with the book alone.
+  const minuteMs = Math.floor(nowMs / MINUTE_MS) * MINUTE_MS
+  const foretold = useMemo(
+    () => knowledge && slipForecast(facts, { batchId, potLoad, nowMs: minuteMs, use }, knowledge),
+    [knowledge, facts, batchId, potLoad, minuteMs, use],
+  )
   if (state.kind === 'working') {
     return <div role="status">{state.isSlow && <p>{say('kettle:slip-working')}</p>}</div>
   }
@@ -42,8 +50,7 @@ export function SlipRange({
       </>
     )
   }
-  const foretold = slipForecast(facts, { batchId, potLoad, nowMs, use }, state.knowledge)
-  if (foretold.kind === 'not-boiling') return null
+  if (!foretold || foretold.kind === 'not-boiling') return null
   const { fromMs, toMs, slipMin, slippedNowFraction, sentences } = foretold
   return (
     <section className="passage-body" aria-label={say('kettle:slip-title')}>
