@@ -55,19 +55,21 @@ function kitchen({ seed, potsCount, hardFraction = 0, flatterByPot = 0 }: World)
     if (!effects.has(id)) effects.set(id, normal() * sd)
     return effects.get(id)!
   }
-  return () => {
+  /** `isKept`: it goes into the book, so that the next pot comes after it. */
+  return (isKept = true) => {
     const cornLotId = `corn ${Math.floor(uniform() * (1 + potsCount / 8))}`
     const alkaliLotId = `ash ${Math.floor(uniform() * (1 + potsCount / 6))}`
-    if (!firstOf.has(alkaliLotId)) firstOf.set(alkaliLotId, potsBefore)
+    const first = firstOf.get(alkaliLotId) ?? potsBefore
+    if (isKept) firstOf.set(alkaliLotId, first)
     const place =
       Math.log(USUAL_MIN) +
       own +
       effect(cornLotId, spreads.cornLots) +
       effect(alkaliLotId, spreads.alkaliLots) +
-      ageing * ageAfter(potsBefore - firstOf.get(alkaliLotId)!) +
+      ageing * ageAfter(potsBefore - first) +
       flatterByPot * potsBefore +
       normal() * spreads.pots
-    potsBefore += 1
+    if (isKept) potsBefore += 1
     const plain = (t: number) => slippedFraction(t, place, spreads.kernels, tail)
     const share = (t: number) => (1 - hardFraction) * plain(t) + hardFraction * plain(t / 3)
     const rubs: { boiledMin: number; slippedCount: number; ofCount: number }[] = []
@@ -121,7 +123,7 @@ function coverage(world: Omit<World, 'seed'>, kitchensCount: number, newPotsCoun
     score.wideBefore += beforeRubs.widening.later / kitchensCount
     score.wideAfter += afterRubs.widening.later / kitchensCount
     for (let p = 0; p < newPotsCount; p += 1) {
-      const { pot, slipMin } = next()
+      const { pot, slipMin } = next(false)
       const { darkenedMin: _, ...bare } = pot
       for (const stage of stages) {
         const rubs = pot.rubs.slice(0, stage === 'one rub' ? 1 : stage === 'two rubs' ? 2 : 0)
