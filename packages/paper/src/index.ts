@@ -48,7 +48,7 @@ export {
 } from './documents/recall-notice.ts'
 export { type ReserveTagInput, type ReserveTin, reserveTags } from './documents/reserve-tag.ts'
 export type { LabelledValue, PrintSetting, Said } from './documents/said.ts'
-export { type SeedEnvelopeInput, seedEnvelope } from './documents/seed-envelope.ts'
+export { type SeedEnvelopeInput, seedEnvelope, seedTitle } from './documents/seed-envelope.ts'
 export { type WallBoardInput, type WallBoardLoad, wallBoard } from './documents/wall-board.ts'
 export { type YearSheetInput, yearSheet } from './documents/year-sheet.ts'
 export { type BatchBeside, batchSheetOfPlan } from './from-plan/batch-sheet.ts'

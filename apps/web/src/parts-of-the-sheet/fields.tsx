@@ -2,40 +2,13 @@
  * TextField: label, value, onValue(text), hint?, error?, required?, lines? (more than one: a larger box), maxLength?.
  * ChoiceTags: a radio group hung as tags. legend, options ([{ value, label, note? }]), value, onValue(value), hint?.
  * FlagTag: one yes-or-no tag. label, value, onValue(boolean).
- * CountField: a whole number with big minus and plus. label, value, onValue(number), min?, max?, hint?.
  * ClockField: a clock time. label, value ("HH:MM" or ""), onValue(text), hint?. clockMinutes(text) gives minutes after midnight.
  * DateField: a calendar day. label, value ("YYYY-MM-DD" or ""), onValue(text), hint?, max?.
  */
 import { type ReactNode, useId } from 'react'
 import { Drawing } from '../drawings/drawing.tsx'
 import { upperFirst } from '../upper-first.ts'
-import { useWords } from '../words.tsx'
-import { FieldError } from './field-error.tsx'
-
-interface Labelled {
-  readonly label: string
-  readonly hint?: ReactNode
-  readonly error?: string | null
-}
-
-function Frame({ id, label, hint, error, children }: Labelled & { readonly id: string; readonly children: ReactNode }) {
-  return (
-    <div className="field">
-      <label htmlFor={id}>{upperFirst(label)}</label>
-      {hint && (
-        <p className="field-hint" id={`${id}-hint`}>
-          {hint}
-        </p>
-      )}
-      {children}
-      <div id={`${id}-error`} aria-live="polite">
-        {error && <FieldError>{error}</FieldError>}
-      </div>
-    </div>
-  )
-}
-
-const describedBy = (id: string, hint: ReactNode) => `${hint ? `${id}-hint ` : ''}${id}-error`
+import { describedBy, Frame, type Labelled } from './field-frame.tsx'
 
 export function TextField({
   label,
@@ -148,58 +121,6 @@ export function FlagTag({
         {label}
       </span>
     </label>
-  )
-}
-
-export function CountField({
-  label,
-  value,
-  onValue,
-  min = 0,
-  max = 999,
-  hint,
-  error,
-}: Labelled & {
-  readonly value: number
-  readonly onValue: (value: number) => void
-  readonly min?: number
-  readonly max?: number
-}) {
-  const id = useId()
-  const { say } = useWords()
-  const hold = (next: number) => onValue(Math.min(max, Math.max(min, Math.round(next))))
-  return (
-    <Frame {...{ id, label, hint, error: error ?? null }}>
-      <div className="count">
-        <button
-          type="button"
-          aria-label={say('shell:one-less', { label })}
-          disabled={value <= min}
-          onClick={() => hold(value - 1)}
-        >
-          −
-        </button>
-        <input
-          id={id}
-          className="written"
-          inputMode="numeric"
-          value={String(value)}
-          aria-describedby={describedBy(id, hint)}
-          onChange={(event) => {
-            const typed = Number(event.target.value.replace(/\D/g, ''))
-            if (Number.isFinite(typed)) hold(typed)
-          }}
-        />
-        <button
-          type="button"
-          aria-label={say('shell:one-more', { label })}
-          disabled={value >= max}
-          onClick={() => hold(value + 1)}
-        >
-          +
-        </button>
-      </div>
-    </Frame>
   )
 }
 

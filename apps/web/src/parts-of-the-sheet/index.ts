@@ -2,11 +2,11 @@
 export { ButtonRow, NextAction, SideAction } from './actions.tsx'
 export { Behind, BehindBody, SourceLine } from './behind.tsx'
 export { BigNumber, NumberRow } from './big-number.tsx'
+export { CountField, PercentField } from './count-field.tsx'
 export { FieldError } from './field-error.tsx'
 export {
   ChoiceTags,
   ClockField,
-  CountField,
   clockMinutes,
   DateField,
   FlagTag,

@@ -92,7 +92,7 @@ export function fieldSheet(input: FieldSheetInput, setting: PrintSetting, words:
       { kind: 'heading', level: 2, text: say('field:paper-neighbours') },
       {
         kind: 'table',
-        rowMm: 8,
+        rowMm: 7,
         columns: [
           { title: say('field:paper-column-name'), share: 3, strong: true },
           { title: say('field:paper-column-distance'), share: 1.6 },
@@ -118,8 +118,10 @@ const SEASON = [
   'field:paper-tassel',
   'field:paper-silk',
   'field:paper-rogued',
+  'field:paper-ears-counted',
   'field:paper-ripe',
   'field:paper-harvest',
+  'field:paper-shelled',
 ] as const
 
 function neighbourRow({ name, distance, bearingDeg, halfTasselOn }: SheetNeighbour, index: number): string[] {

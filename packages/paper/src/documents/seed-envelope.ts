@@ -74,15 +74,14 @@ export function seedEnvelope(input: SeedEnvelopeInput, setting: PrintSetting, wo
   })
 }
 
-/** What a paper of seed is called: by the corn's name, or by its year alone. */
+/** What a paper of seed is called: by the corn's name with its year, once, or by the year alone. */
 export function seedTitle(
   { name, seasonYear }: { readonly name?: string; readonly seasonYear: number },
   words: Words,
 ): string {
   const year = String(seasonYear)
-  return name === undefined
-    ? words.say('paper:seed-unnamed', { year })
-    : words.say('seed:paper-envelope', { name, year })
+  if (name === undefined) return words.say('paper:seed-unnamed', { year })
+  return name.includes(year) ? name : words.say('seed:paper-envelope', { name, year })
 }
 
 function factsOf(input: SeedEnvelopeInput, words: Words): Fact[] {

@@ -3,6 +3,7 @@ import type { YearSummary } from '@crib/planning'
 import { formatReckoned, type Words } from '@crib/wording'
 import type { Block, PaperDocument, TableBlock } from '../model.ts'
 import { blocksOf, brief, dateText, documentOf, type PrintSetting, upperFirst, wordAll } from './said.ts'
+import { seedTitle } from './seed-envelope.ts'
 
 export interface YearSheetInput {
   readonly summary: YearSummary
@@ -122,7 +123,7 @@ function seedBlock({ seed }: YearSummary, words: Words): TableBlock {
       { title: words.say('seed:paper-test-again'), share: 1.3 },
     ],
     rows: seed.map(({ name, seasonYear, kernelsLeft, germination, testAgainBy }) => [
-      words.say('seed:paper-envelope', { name, year: String(seasonYear) }),
+      seedTitle({ name, seasonYear }, words),
       kernelsLeft ? brief(kernelsLeft) : '',
       germination ? formatReckoned(germination) : words.say('paper:year-not-tested'),
       testAgainBy === undefined ? '' : dateText(testAgainBy),

@@ -11,8 +11,10 @@ import {
   ChoiceTags,
   CountField,
   DateField,
+  Fold,
   NextAction,
   Passage,
+  PercentField,
   QuantityField,
   Sheet,
   SideAction,
@@ -52,7 +54,7 @@ export default function HarvestSheet({ plantingId }: { readonly plantingId: stri
   const [isKept, setKept] = useState(false)
   const planting = facts.plantings[plantingId]
   if (!planting) return <NotHere />
-  const { form, weightText, ears, plants, moisturePercent, cornType } = typed
+  const { form: comesAs, weightText, ears, plants, moisturePercent, cornType } = typed
   const change = (part: Partial<Typed>) => setTyped({ ...typed, ...part })
   const bring = async (lot: BodyOf<'corn-lot-brought-in'>) => {
     await write('corn-lot-brought-in', lot)
@@ -65,17 +67,73 @@ export default function HarvestSheet({ plantingId }: { readonly plantingId: stri
     if (!mass) return setMissing(true)
     const lotId = newId()
     const massKg = convert(mass.value, mass.unit, 'Kg')
-    const lot = cribLotOfHarvest({ form, massKg }, planting, { lotId, cornType, asTyped: weightText.trim() })
+    const lot = cribLotOfHarvest({ form: comesAs, massKg }, planting, { lotId, cornType, asTyped: weightText.trim() })
     if (!checkBody('corn-lot-brought-in', lot).ok) return void record.keep('corn-lot-brought-in', lot)
     setToBring(lot)
     const kept = await record.keep('harvest-brought-in', {
-      ...{ plantingId, harvestedOn, lotId, form, massKg },
+      ...{ plantingId, harvestedOn, lotId, form: comesAs, massKg },
       ...(ears > 0 && { earsCount: ears }),
       ...(moisturePercent > 0 && { kernelWetFraction: moisturePercent / 100 }),
       ...(plants > 0 && { plantsHarvestedCount: plants }),
     })
     if (kept) await bring(lot)
   }
+  const form = (
+    <Form action={say('field:screen-harvest-keep')} onSubmit={keep}>
+      <DateField label={say('field:screen-on-day')} value={harvestedOn} onValue={setHarvestedOn} max={today} />
+      <ChoiceTags
+        legend={say('field:screen-harvest-form')}
+        options={FORMS.map((value) => ({ value, label: say(`field:screen-harvest-${value}`) }))}
+        value={comesAs}
+        onValue={(value) => change({ form: value })}
+      />
+      <QuantityField
+        key={record.keptCount}
+        label={say('field:screen-harvest-weight')}
+        hint={say('field:screen-harvest-weight-hint')}
+        measures="mass"
+        text={weightText}
+        onText={(text) => change({ weightText: text })}
+        onQuantity={setMass}
+        limits={WEIGHT_LIMIT}
+        required
+      />
+      {missing && !mass && <p role="alert">{say('field:screen-harvest-weigh')}</p>}
+      <PercentField
+        label={say('field:screen-harvest-moisture')}
+        hint={say('field:screen-harvest-moisture-hint')}
+        value={moisturePercent}
+        onValue={(value) => change({ moisturePercent: value })}
+        max={60}
+      />
+      {comesAs === 'ears' && mass && moisturePercent > 0 && (
+        <EarsWhenDry earCornKg={convert(mass.value, mass.unit, 'Kg')} kernelMoistureFraction={moisturePercent / 100} />
+      )}
+      {comesAs === 'ears' && (
+        <CountField
+          label={say('field:screen-harvest-ears-count')}
+          hint={say('field:screen-none-counted')}
+          value={ears}
+          onValue={(value) => change({ ears: value })}
+          max={1_000_000}
+        />
+      )}
+      <CountField
+        label={say('field:screen-harvest-plants')}
+        hint={say('field:screen-none-counted')}
+        value={plants}
+        onValue={(value) => change({ plants: value })}
+        max={5_000_000}
+      />
+      <ChoiceTags
+        legend={say('field:screen-harvest-type')}
+        options={TYPES.map((value) => ({ value, label: say(`shell:corn-type-${value}`) }))}
+        value={cornType}
+        onValue={(value) => change({ cornType: value })}
+      />
+      <Asked record={record} onKept={() => void (toBring && bring(toBring))} />
+    </Form>
+  )
   return (
     <Sheet
       title={say('field:screen-step-harvest')}
@@ -92,65 +150,7 @@ export default function HarvestSheet({ plantingId }: { readonly plantingId: stri
           </ButtonRow>
         </Passage>
       )}
-      <Passage>
-        <Form action={say('field:screen-harvest-keep')} onSubmit={keep}>
-          <DateField label={say('field:screen-on-day')} value={harvestedOn} onValue={setHarvestedOn} max={today} />
-          <ChoiceTags
-            legend={say('field:screen-harvest-form')}
-            options={FORMS.map((value) => ({ value, label: say(`field:screen-harvest-${value}`) }))}
-            value={form}
-            onValue={(value) => change({ form: value })}
-          />
-          <QuantityField
-            key={record.keptCount}
-            label={say('field:screen-harvest-weight')}
-            hint={say('field:screen-harvest-weight-hint')}
-            measures="mass"
-            text={weightText}
-            onText={(text) => change({ weightText: text })}
-            onQuantity={setMass}
-            limits={WEIGHT_LIMIT}
-            required
-          />
-          {missing && !mass && <p role="alert">{say('field:screen-harvest-weigh')}</p>}
-          <CountField
-            label={say('field:screen-harvest-moisture')}
-            hint={say('field:screen-harvest-moisture-hint')}
-            value={moisturePercent}
-            onValue={(value) => change({ moisturePercent: value })}
-            max={60}
-          />
-          {form === 'ears' && mass && moisturePercent > 0 && (
-            <EarsWhenDry
-              earCornKg={convert(mass.value, mass.unit, 'Kg')}
-              kernelMoistureFraction={moisturePercent / 100}
-            />
-          )}
-          {form === 'ears' && (
-            <CountField
-              label={say('field:screen-harvest-ears-count')}
-              hint={say('field:screen-none-counted')}
-              value={ears}
-              onValue={(value) => change({ ears: value })}
-              max={1_000_000}
-            />
-          )}
-          <CountField
-            label={say('field:screen-harvest-plants')}
-            hint={say('field:screen-none-counted')}
-            value={plants}
-            onValue={(value) => change({ plants: value })}
-            max={5_000_000}
-          />
-          <ChoiceTags
-            legend={say('field:screen-harvest-type')}
-            options={TYPES.map((value) => ({ value, label: say(`shell:corn-type-${value}`) }))}
-            value={cornType}
-            onValue={(value) => change({ cornType: value })}
-          />
-          <Asked record={record} onKept={() => void (toBring && bring(toBring))} />
-        </Form>
-      </Passage>
+      <Passage>{isKept ? <Fold title={say('field:screen-harvest-more')}>{form}</Fold> : form}</Passage>
     </Sheet>
   )
 }

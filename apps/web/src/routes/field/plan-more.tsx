@@ -1,7 +1,7 @@
 /** PlanMore: ears, losses and how sure, folded away; own numbers where the book has them. Props: wish, change, lot, years. */
 import type { SeedLotFact } from '@crib/journal'
 import type { FieldYear } from '@crib/planning'
-import { ChoiceTags, CountField, Fold } from '../../parts-of-the-sheet/index.ts'
+import { ChoiceTags, CountField, Fold, PercentField } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { PER_OZ, sproutsOf100, standOf100, type Wish } from './plan-wish.ts'
 
@@ -42,7 +42,7 @@ export function PlanMore({
         onValue={(earsOnTen) => change({ earsOnTen })}
         max={60}
       />
-      <CountField
+      <PercentField
         label={say('field:screen-plan-loss')}
         value={wish.lossPercent}
         onValue={(lossPercent) => change({ lossPercent })}

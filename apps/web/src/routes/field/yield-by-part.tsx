@@ -3,7 +3,7 @@ import { estimateByPart } from '@crib/planning'
 import { convert, type Quantity } from '@crib/science'
 import { useState } from 'react'
 import { useHalfTyped } from '../../half-typed.ts'
-import { CountField, QuantityField, Refusal } from '../../parts-of-the-sheet/index.ts'
+import { PercentField, QuantityField, Refusal } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { LengthField } from './length-field.tsx'
 import { YieldNumbers } from './yield-numbers.tsx'
@@ -45,7 +45,7 @@ export function YieldByPart({
         onQuantity={setEars}
         limits={WEIGHT_LIMIT}
       />
-      <CountField
+      <PercentField
         label={say('field:screen-yield-part-moisture')}
         hint={say('field:screen-harvest-moisture-hint')}
         value={typed.moisturePercent}

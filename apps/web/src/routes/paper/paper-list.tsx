@@ -1,24 +1,31 @@
 /** What can be printed now: for the batch planned last, each canner, the runs and the jars. */
 import type { BatchFact } from '@crib/journal'
-import { yearsOf } from '@crib/planning'
+import { seedTitle } from '@crib/paper'
+import { plannedField, yearsOf } from '@crib/planning'
+import { useMemo } from 'react'
 import { useBook } from '../../book/book.tsx'
 import { ButtonRow, Empty, MarginNote, NextAction, Passage, Sheet, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 
-export function lastBatch(batches: readonly BatchFact[]): BatchFact | undefined {
 /** Loads whose temperatures are offered; an older one's are on its own sheet. */
 const HEAT_COUNT = 4
 
+export function lastBatch(batches: readonly BatchFact[]): BatchFact | undefined {
   return [...batches].sort((a, b) => (a.plan.at.instant < b.plan.at.instant ? 1 : -1))[0]
 }
 
 export function PaperList() {
   const { facts } = useBook()
-  const { say } = useWords()
+  const words = useWords()
+  const { say } = words
   const batch = lastBatch(Object.values(facts.batches))
   const canners = Object.values(facts.canners)
   const runs = Object.values(facts.runs).sort((a, b) => (a.begun.at.instant < b.begun.at.instant ? 1 : -1))
   const seedLots = Object.values(facts.seedLots)
+  const plots = useMemo(
+    () => Object.values(facts.plots).map((plot) => ({ ...plot, planned: plannedField(plot) })),
+    [facts.plots],
+  )
   const years = yearsOf(facts)
   const hasLabels = Object.values(facts.foodLots).some(({ remainingCount }) => remainingCount > 0)
   return (
@@ -65,11 +72,6 @@ export function PaperList() {
           ))}
         </ButtonRow>
       </Passage>
-      <Passage title={say('shell:print-labels')}>
-        {hasLabels ? (
-          <ButtonRow>
-            <SideAction href="/paper/labels">{say('shell:print-labels-choose')}</SideAction>
-          </ButtonRow>
       <Passage title={say('heat:title')}>
         <ButtonRow>
           <SideAction href="/paper/jar-heat">{say('heat:paper-title')}</SideAction>
@@ -80,18 +82,43 @@ export function PaperList() {
           ))}
         </ButtonRow>
       </Passage>
+      <Passage title={say('shell:print-labels')}>
+        {hasLabels ? (
+          <ButtonRow>
+            <SideAction href="/paper/labels">{say('shell:print-labels-choose')}</SideAction>
+          </ButtonRow>
         ) : (
           <p>{say('shell:print-no-labels')}</p>
         )}
       </Passage>
       {seedLots.length > 0 && (
         <Passage title={say('shell:print-seed')}>
+          {seedLots.map(({ seedLotId, name, seasonYear }) => (
+            <div key={seedLotId} className="passage-body">
+              <h3>{seedTitle({ name, seasonYear }, words)}</h3>
+              <ButtonRow>
+                <SideAction href={`/paper/seed-envelope/${seedLotId}`}>{say('seed:screen-print-envelope')}</SideAction>
+                <SideAction href={`/paper/sprouting-test/${seedLotId}`}>{say('seed:screen-print-test')}</SideAction>
+                <SideAction href={`/paper/reserve-tags/${seedLotId}`}>{say('seed:screen-print-tags')}</SideAction>
+              </ButtonRow>
+            </div>
+          ))}
+        </Passage>
+      )}
+      {plots.length > 0 && (
+        <Passage title={say('shell:part-field')}>
           <ButtonRow>
-            {seedLots.map(({ seedLotId, name, seasonYear }) => (
-              <SideAction key={seedLotId} href={`/paper/seed-envelope/${seedLotId}`}>
-                {say('shell:print-envelope-of', { name, year: String(seasonYear) })}
-              </SideAction>
-            ))}
+            {plots.map(({ plotId, name, planned }) =>
+              planned ? (
+                <SideAction key={plotId} href={`/paper/field-sheet/${plotId}`}>
+                  {say('field:screen-print-of', { plot: name, year: String(planned.seasonYear) })}
+                </SideAction>
+              ) : (
+                <SideAction key={plotId} href={`/field/plan?plot=${plotId}`}>
+                  {say('field:screen-print-plan-first', { plot: name })}
+                </SideAction>
+              ),
+            )}
           </ButtonRow>
         </Passage>
       )}

@@ -1,7 +1,7 @@
 /** StoreForm: how dry the kernels are and how warm the place is, as found on a day. Props: choice (which lot), today. */
 import { convert, type Quantity } from '@crib/science'
 import { useState } from 'react'
-import { CountField, DateField, QuantityField } from '../../parts-of-the-sheet/index.ts'
+import { DateField, PercentField, QuantityField } from '../../parts-of-the-sheet/index.ts'
 import { Form } from '../../records/form.tsx'
 import { Asked, useRecord } from '../../records/use-record.tsx'
 import { useWords } from '../../words.tsx'
@@ -37,7 +37,7 @@ export function StoreForm({ choice, today }: { readonly choice: LotChoice; reado
     >
       <WhichLot {...choice} />
       <DateField label={say('seed:screen-noted-on')} value={notedOn} onValue={setNotedOn} max={today} />
-      <CountField
+      <PercentField
         label={say('seed:screen-store-dry')}
         hint={say('seed:screen-store-dry-hint')}
         value={moisturePercent}

@@ -2,7 +2,7 @@
 import { KEEP_ABOVE_FRACTION, seedWhatIf } from '@crib/planning'
 import { formatQuantity, formatReckoned } from '@crib/wording'
 import { useState } from 'react'
-import { CountField, Ledger, Reasons, Refusal } from '../../parts-of-the-sheet/index.ts'
+import { Ledger, PercentField, Reasons, Refusal } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { type LotChoice, WhichLot } from './which-lot.tsx'
 
@@ -20,8 +20,9 @@ export function StoreWhatIf({ choice }: { readonly choice: LotChoice }) {
   const { lot } = choice
   const [typed, setTyped] = useState<number | null>(null)
   if (!lot) return null
-  const told = lot.kernelWetFraction === undefined ? USUAL_MOISTURE_PERCENT : Math.round(lot.kernelWetFraction * 100)
-  const moisturePercent = typed ?? told
+  const noted = lot.storeNotes.findLast(({ kernelWetFraction }) => kernelWetFraction !== undefined)
+  const told = noted?.kernelWetFraction ?? lot.kernelWetFraction
+  const moisturePercent = typed ?? (told === undefined ? USUAL_MOISTURE_PERCENT : Number((100 * told).toFixed(1)))
   const test = lot.tests.at(-1)
   const result = seedWhatIf({
     ...(test && { sproutedCount: test.sproutedCount, testedCount: test.ofCount }),
@@ -31,7 +32,7 @@ export function StoreWhatIf({ choice }: { readonly choice: LotChoice }) {
   return (
     <>
       <WhichLot {...choice} />
-      <CountField
+      <PercentField
         label={say('seed:screen-how-dry')}
         hint={say('seed:screen-how-dry-hint')}
         value={moisturePercent}

@@ -35,12 +35,7 @@ export function SproutingTestForm({ choice, today }: { readonly choice: LotChoic
       <WhichLot {...choice} />
       <DateField label={say('seed:screen-tested-on')} value={testedOn} onValue={setTestedOn} max={today} />
       <CountField label={say('seed:screen-of')} value={testedCount} onValue={setTestedCount} max={10_000} />
-      <CountField
-        label={say('seed:screen-sprouted')}
-        value={sproutedCount ?? 0}
-        onValue={setSproutedCount}
-        max={10_000}
-      />
+      <CountField label={say('seed:screen-sprouted')} value={sproutedCount} onValue={setSproutedCount} max={10_000} />
       <div aria-live="polite" className="passage-body">
         {counted && said?.ok && (
           <>
