@@ -14,12 +14,36 @@ interface AxeFinding {
   readonly nodes: readonly { readonly target: readonly string[]; readonly failureSummary: string }[]
 }
 
-/** What axe finds against WCAG 2.2 A and AA and its own best practice. */
+/** WCAG 2.2 A and AA, and axe's own best practice. */
+const EVERY_RULE = '["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]'
+/** The rules that read colours or sizes; all others read the elements alone, which are the same in every theme. */
+const RULES_OF_A_THEME =
+  '{ type: "rule", values: ["color-contrast", "link-in-text-block", "target-size", "scrollable-region-focusable"] }'
+
+/** What axe finds by every rule. */
 export async function axeFindings(page: Page): Promise<readonly string[]> {
-  if (!(await page.evaluate('"axe" in window'))) await page.evaluate(AXE)
   // axe asks for the style sheets again, and waits in vain for them without a network.
+  return findingsOf(page, `{ preload: navigator.onLine, runOnly: ${EVERY_RULE} }`)
+}
+
+/** What axe finds in every theme: by every rule in the first, by those that a theme can change in the others. */
+export async function findingsInEveryTheme(page: Page): Promise<readonly string[]> {
+  const found: string[] = []
+  for (const theme of THEMES) {
+    await putOn(page, theme)
+    const findings =
+      theme === THEMES[0]
+        ? await axeFindings(page)
+        : await findingsOf(page, `{ preload: false, runOnly: ${RULES_OF_A_THEME} }`)
+    found.push(...findings.map((finding) => `${theme}: ${finding}`))
+  }
+  return found
+}
+
+async function findingsOf(page: Page, options: string): Promise<readonly string[]> {
+  if (!(await page.evaluate('"axe" in window'))) await page.evaluate(AXE)
   const violations = (await page.evaluate(
-    'axe.run(document, { preload: navigator.onLine, runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }).then((r) => r.violations)',
+    `axe.run(document, { resultTypes: ["violations"], ...${options} }).then((r) => r.violations)`,
   )) as readonly AxeFinding[]
   return violations.flatMap(({ id, nodes }) =>
     nodes.map(({ target, failureSummary }) => `${id} at ${target}: ${failureSummary}`),
@@ -37,6 +61,14 @@ export async function setTextSize(page: Page, percent: number): Promise<void> {
   await page.evaluate((size) => {
     document.documentElement.style.fontSize = size
   }, `${percent}%`)
+}
+
+/** Takes off theme and letters again, as a page opened anew would be. */
+export async function asOpened(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    document.documentElement.removeAttribute('data-theme')
+    document.documentElement.style.removeProperty('font-size')
+  })
 }
 
 /** How far the page can be scrolled sideways. [px] */

@@ -5,6 +5,7 @@
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { toHash } from '../src/routes/workbench/link.ts'
 import { type House, openDemoKitchen, openOwnBook, openPage } from './harness.ts'
+import { pattern } from './look-at.ts'
 import { KEEPING_LOOKS } from './looks-of-keeping.ts'
 import { PAGES } from './pages.ts'
 import {
@@ -210,6 +211,7 @@ export const LOOKS: readonly Look[] = [
     },
   },
   { state: 'field in silk', path: '/field/shelling', heading: 'Shell it by hand', words: 'Hours, all hands together' },
+  { state: 'field planned', path: '/paper', heading: 'Paper', words: 'Field sheet of behind the house' },
   { state: 'field planned', path: '/paper/field-sheet/:plotId', heading: 'Field sheet on paper' },
   { state: 'field planned', path: '/seed/off-types/:seedLotId', heading: 'Off-types', words: 'Odds, from one year' },
   {
@@ -267,8 +269,26 @@ function addressIn(path: string, book: ToldBook | null): string {
   )
 }
 
-/** A browser in the state asked for, in which each of that state's looks can be shown. */
-export async function openState(browser: Browser, house: House, state: State): Promise<Opened> {
+/** States in which opening an address by itself is what is looked at. */
+const OPENED_BY_ITSELF: readonly State[] = ['offline', 'loading', 'error']
+
+/** Goes to an address inside the opened book, by way of one that is nowhere: what stood on the page before is gone. */
+async function goInside(page: Page, address: string): Promise<void> {
+  await page.evaluate(() => history.pushState(null, '', '/no-such-page'))
+  await page.getByRole('heading', { level: 1, name: 'No such page', exact: true }).waitFor()
+  await page.evaluate((to) => history.pushState(null, '', to), address)
+}
+
+/**
+ * A browser in the state asked for, in which each of that state's looks can be shown. An address not yet in `openedAlone` is
+ * opened by itself, as from a link somewhere else, and added; one that is in it is gone to inside the opened book.
+ */
+export async function openState(
+  browser: Browser,
+  house: House,
+  state: State,
+  openedAlone: Set<string> = new Set(),
+): Promise<Opened> {
   // A held or refused script must come from the network, not from the service worker.
   const options: BrowserContextOptions = state === 'loading' || state === 'error' ? { serviceWorkers: 'block' } : {}
   const { context, page, faults } = await openPage(browser, options)
@@ -332,9 +352,15 @@ export async function openState(browser: Browser, house: House, state: State): P
     page,
     faults,
     show: async ({ path, heading, words, act }) => {
-      // A new hash alone would not open the page again.
-      await page.goto('about:blank')
-      await page.goto(new URL(addressIn(path, book), house.url).href)
+      const address = addressIn(path, book)
+      if (openedAlone.has(pattern(path)) && !OPENED_BY_ITSELF.includes(state)) {
+        await goInside(page, address)
+      } else {
+        openedAlone.add(pattern(path))
+        // A new hash alone would not open the page again.
+        await page.goto('about:blank')
+        await page.goto(new URL(address, house.url).href)
+      }
       await page.getByRole('heading', { level: 1, name: heading, exact: true }).waitFor()
       await act?.(page)
       if (words) await page.getByText(words).first().waitFor()
