@@ -24,10 +24,11 @@ const MAPPING: LoggerMapping = {
   ],
 }
 
-async function writeRows(file: string): Promise<void> {
+/** A head that says every unit, and so many rows ten a second, written a piece at a time. */
+export async function writeRows(file: string, rowsCount = ROWS): Promise<void> {
   const out = createWriteStream(file)
   out.write('time (s),canner (C),gauge (psi)\n')
-  for (let from = 0; from < ROWS; from += ROWS_A_PIECE) {
+  for (let from = 0; from < rowsCount; from += ROWS_A_PIECE) {
     let piece = ''
     for (let k = from; k < from + ROWS_A_PIECE; k += 1) {
       const celsius = 100 + 16 * Math.sin(k / 40_000) + 0.2 * Math.sin(k / 7)

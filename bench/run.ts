@@ -13,6 +13,7 @@ import { journalMillion } from './journal-million.ts'
 import { journalPostgres } from './journal-postgres.ts'
 import { journalSync } from './journal-sync.ts'
 import { kettleChemistry } from './kettle-chemistry.ts'
+import { loggerInBrowser } from './logger-in-browser.ts'
 import { loggerTenMillion } from './logger-ten-million.ts'
 import { planOfADay } from './plan-of-a-day.ts'
 import type { Measured } from './question.ts'
@@ -37,6 +38,7 @@ const QUESTIONS = [
   heatInBrowser,
   heatCrossSection,
   loggerTenMillion,
+  loggerInBrowser,
   seedWhatIfSlider,
 ]
 

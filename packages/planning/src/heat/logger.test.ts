@@ -100,21 +100,44 @@ describe("a logger's file", () => {
       'Row 3, column "jar °C" is empty.',
       'Row 4, column "jar °C": "ERR" is not a number.',
       'Row 5, column "jar °C": 1372 is what a broken sensor reads; left out.',
-      'Row 6: "x" is not a time as the column was said to hold.',
+      'Row 6, column "time (min)": "x" is not a time as the column was said to hold.',
       'Row 7 ends before column "gauge psi".',
     ])
+  })
+
+  // Every bad input by its name: what is said names the row, and the column it is in.
+  const GAPPED = [0, 0.5, 1, 1.5, 9].map((t) => `${t},20,0\n`).join('')
+  test.each([
+    ['a missing cell', '0,20,0\n1,,0\n2,21,0\n', 'Row 3, column "jar °C" is empty.'],
+    ['a row cut short', '0,20,0\n1,21\n2,21,0\n', 'Row 3 ends before column "gauge psi".'],
+    ['a word for a number', '0,20,0\n1,21,OL\n2,21,0\n', 'Row 3, column "gauge psi": "OL" is not a number.'],
+    ['a word for a time', '0,20,0\n?,21,0\n2,21,0\n', 'Row 3, column "time (min)": "?" is not a time'],
+    ['a repeated row', '0,20,0\n0,20,0\n2,21,0\n', 'Row 3, column "time (min)": repeats the row before'],
+    ['a repeated time', '0,20,0\n0,21,0\n2,21,0\n', 'Row 3, column "time (min)": the time of the row before'],
+    [
+      'a sensor that dropped out',
+      '0,20,0\n1,999.9,0\n2,21,0\n',
+      'Row 3, column "jar °C": 999.9 is what a broken sensor',
+    ],
+    ['a time that runs backward', '1,20,0\n0,20,0\n', 'Row 3, column "time (min)": the time runs backward'],
+    ['°F read as °C', '0,70,0\n1,240,0\n', 'Row 3, column "jar °C": 240 is hotter than a canner can be in °C'],
+    ['kPa read as psi', '0,70,0\n1,80,76\n', 'Row 3, column "gauge psi": 76 is more than a canner can hold in psi'],
+  ])('with %s names it', async (_name, rows, part) => {
+    const { said, faults } = await read(HEADER + rows)
+    expect([...faults, said ?? ''].join('\n')).toContain(part)
+  })
+
+  test('with missing rows names the row after them', async () => {
+    expect((await read(HEADER + GAPPED)).outcome.gaps).toEqual([{ fromMin: 1.5, toMin: 9, beforeRow: 6 }])
   })
 
   test('takes a repeated row once, and says when the repeat says otherwise', async () => {
     const { readings, faults } = await read(`${HEADER}0,20,0\n0,20,0\n1,21,0\n1,22,0\n2,23,0\n`)
     expect(readings).toHaveLength(3)
-    expect(faults[0]).toBe('Row 3 repeats the row before; counted once.')
-    expect(faults[1]).toContain('Row 5 has the time of the row before and other readings; the first was kept.')
-  })
-
-  test('has its gaps told', async () => {
-    const rows = [0, 0.5, 1, 1.5, 9, 9.5].map((t) => `${t},20,0\n`).join('')
-    expect((await read(HEADER + rows)).outcome.gaps).toEqual([{ fromMin: 1.5, toMin: 9 }])
+    expect(faults[0]).toBe('Row 3, column "time (min)": repeats the row before; counted once.')
+    expect(faults[1]).toContain(
+      'Row 5, column "time (min)": the time of the row before, and other readings; the first was kept.',
+    )
   })
 
   test('by the clock runs past midnight, less what the clock was ahead', async () => {

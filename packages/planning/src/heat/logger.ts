@@ -26,6 +26,8 @@ export interface LoggerFault {
 export interface LoggerGap {
   readonly fromMin: number
   readonly toMin: number
+  /** The row after it, as counted in the file. */
+  readonly beforeRow: number
 }
 
 export interface LoggerReport {
@@ -166,7 +168,11 @@ function createRowReader(mapping: LoggerMapping, take: (reading: LoggerReading) 
     const atMin = clock(cells[timeAt] ?? '')
     if (atMin === null) {
       const cell = (cells[timeAt] ?? '').slice(0, 30)
-      fault('no-time', mapping.time.column, say('heat:logger-no-time', { row: String(rowCount), cell }))
+      fault(
+        'no-time',
+        mapping.time.column,
+        say('heat:logger-no-time', { row: String(rowCount), column: mapping.time.column, cell }),
+      )
       return null
     }
     const values: (number | null)[] = []
@@ -185,12 +191,16 @@ function createRowReader(mapping: LoggerMapping, take: (reading: LoggerReading) 
       if (stepMin === 0) {
         const same = reading.values.every((read, i) => read === before!.values[i])
         const kind = same ? 'repeated' : 'repeated-otherwise'
-        fault(kind, mapping.time.column, say(`heat:logger-${kind}`, { row: String(rowCount) }))
+        fault(
+          kind,
+          mapping.time.column,
+          say(`heat:logger-${kind}`, { row: String(rowCount), column: mapping.time.column }),
+        )
         return null
       }
       if (stepMin > GAP_MIN && stepMin > 4 * usualStepMin) {
         gapCount += 1
-        if (gaps.length < KEPT_GAPS) gaps.push({ fromMin: before.atMin, toMin: reading.atMin })
+        if (gaps.length < KEPT_GAPS) gaps.push({ fromMin: before.atMin, toMin: reading.atMin, beforeRow: rowCount })
       } else usualStepMin = Number.isFinite(usualStepMin) ? 0.9 * usualStepMin + 0.1 * stepMin : stepMin
     }
     before = reading

@@ -23,9 +23,12 @@ export function FileReport({ outcome }: { readonly outcome: LoggerOutcome }) {
       {gapCount > 0 && (
         <Fold title={say('heat:report-gaps', { count: gapCount })}>
           <ul className="reasons">
-            {gaps.map(({ fromMin, toMin }) => (
+            {gaps.map(({ fromMin, toMin, beforeRow }) => (
               <li key={fromMin}>
-                {say('heat:report-gap', { minutes: { value: Math.round(toMin - fromMin), unit: 'Min' } })}
+                {say('heat:report-gap', {
+                  row: String(beforeRow),
+                  minutes: { value: Math.round(toMin - fromMin), unit: 'Min' },
+                })}
               </li>
             ))}
           </ul>
