@@ -131,7 +131,12 @@ export const LOOKS: readonly Look[] = [
   },
   { state: 'running canner', path: '/paper/process-log/:runId', heading: 'Log of load YC-1' },
   { state: 'running canner', path: '/paper/load-heat/:runId', heading: 'Temperatures of load YC-1' },
-  { state: 'running canner', path: '/paper/jar-heat', heading: 'Heat in the jar, on paper', words: 'What is published' },
+  {
+    state: 'running canner',
+    path: '/paper/jar-heat',
+    heading: 'Heat in the jar, on paper',
+    words: 'What is published',
+  },
   { state: 'stocked pantry', path: '/', heading: 'The year' },
   { state: 'stocked pantry', path: '/pantry', heading: 'Pantry', words: 'YC-1' },
   ...KEEPING_LOOKS,
