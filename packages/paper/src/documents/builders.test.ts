@@ -73,6 +73,25 @@ describe('labels', () => {
     expect(() => renderHtml(document)).toThrow('take a larger label')
   })
 
+  test('that grow too long shrink, then wrap and shorten, then are refused with the offending text', () => {
+    const inkFor = (contents: string) =>
+      layOut(
+        jarLabels([{ ...label!, contents }], { sheet: 'letter-2x5' }, setting, words),
+        KNOWN_MEASURE,
+      )[0]!.ink.flatMap((one) => (one.ink === 'text' ? [one] : []))
+    const largestPt = (contents: string) => Math.max(...inkFor(contents).map(({ sizePt }) => sizePt))
+    const name = (wordsCount: number) => Array.from({ length: wordsCount }, () => 'hominy').join(' ')
+    expect(largestPt(name(30))).toBeLessThan(largestPt(name(1)))
+    // Wrapped, and every word still there.
+    const wrapped = inkFor(name(20))
+    expect(wrapped.filter(({ text }) => /hominy/.test(text)).length).toBeGreaterThan(1)
+    expect(wrapped.flatMap(({ text }) => text.match(/hominy/g) ?? [])).toHaveLength(20)
+    expect(Math.min(...wrapped.map(({ sizePt }) => sizePt))).toBeGreaterThanOrEqual(9)
+    const long = name(200)
+    expect(() => inkFor(long)).toThrow(long)
+    expect(() => inkFor(long)).toThrow('101.6 x 50.8 mm')
+  })
+
   test('of a departed load say so even on the smallest label', () => {
     const real = { ...setting, invented: false }
     const text = textOf(jarLabels([{ ...label!, departed: true }], { sheet: 'letter-3x10' }, real, words))

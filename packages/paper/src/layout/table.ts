@@ -5,7 +5,7 @@ import { columnWidths } from './column-widths.ts'
 import { BLACK, HAIR, type Ink, TINT } from './ink.ts'
 import { type Piece, type Room, stack } from './piece.ts'
 import { sum, writeInPieces } from './plain-blocks.ts'
-import { type SetText, setText } from './text.ts'
+import { glued, type SetText, setText } from './text.ts'
 
 export function tablePieces(table: TableBlock, room: Room): Piece[] {
   const { columns, rows, rowMm = 0 } = table
@@ -119,6 +119,7 @@ function split(cells: readonly SetText[], row: readonly string[]): (readonly str
   )
 }
 
+/** As lines break: a number is one word with its unit. */
 function words(text: string): string[] {
-  return text.split(/\s+/)
+  return glued(text).split(/[ \t\n]+/)
 }

@@ -21,4 +21,5 @@ test('lines break at spaces, and inside a word only where the word alone is too 
 
 test('a number stays on the line of its unit', () => {
   expect(breakLines('wait for 10 min', 60, widthOf)).toEqual(['wait for', '10\u00a0min'])
+  expect(breakLines('to 1 in (2.5 cm)', 65, widthOf)).toEqual(['to 1\u00a0in', '(2.5\u00a0cm)'])
 })

@@ -74,9 +74,9 @@ export function breakLines(text: string, width: number, widthOf: (line: string) 
 }
 
 /** A number stays on the line of its unit. */
-function glued(text: string): string {
+export function glued(text: string): string {
   return text.replace(
-    /(\d) (?=(?:min|h|psi|kPa|lb|oz|kg|g|ft|in|mm?|liquid|dry|US|cups?|Tbsp|tsp|m?L|°[CF])\b)/g,
+    /(\d) (?=(?:min|h|psi|kPa|lb|oz|kg|g|ft|in|cm|mm?|liquid|dry|US|cups?|Tbsp|tsp|m?L|°[CF])\b)/g,
     '$1\u00a0',
   )
 }
