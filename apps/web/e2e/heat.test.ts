@@ -40,6 +40,12 @@ describeAtHome('heat in the jar', (home) => {
     expect(Number.parseFloat(await stampedText(page, 'Slowest place when the heat goes off'))).toBeLessThan(225)
     expect(await drawn()).not.toBe(curveBefore)
 
+    await page.locator('[data-quality="whole"]').waitFor()
+    expect(await stampedText(page, 'Softened as by a boil of')).toMatch(/^\d+ min/)
+    const food = await seen(page, '[data-quality="whole"]')
+    expect(food).toContain('No figures for hominy were found')
+    expect(food).toMatch(/between \d/)
+
     await fold(page, 'Why ten minutes of steam')
     const said = await seen(page, 'main')
     expect(said).toContain('Vent 10 min of steady steam before closing, every load')
@@ -87,7 +93,11 @@ describeAtHome('heat in the jar', (home) => {
     await page.getByRole('link', { name: 'Heat in the jar, on paper' }).click()
     await page.locator('.paper-look h1', { hasText: 'A made-up jar in a canner' }).waitFor()
     const sheet = await seen(page, '.paper-look')
-    for (const words of ['pressed tight', 'nine tenths of made-up jars', 'Vent 10 min of steady steam before closing']) {
+    for (const words of [
+      'pressed tight',
+      'nine tenths of made-up jars',
+      'Vent 10 min of steady steam before closing',
+    ]) {
       expect(sheet).toContain(words)
     }
     expect(faults).toEqual([])
@@ -207,6 +217,35 @@ describeAtHome('heat in the jar', (home) => {
     expect(faults).toEqual([])
     await context.close()
   })
+
+  test('a file of 200,000 rows is read beside the page, can be stopped, and none of its rows stays in the page', async () => {
+    const { context, page, faults } = await openPage(home.browser)
+    page.setDefaultTimeout(60_000)
+    await openDemoKitchen(page, home.house.url)
+    await page.goto(`${home.house.url}heat/replay`)
+    const rows = Array.from({ length: 200_000 }, (_, k) => `${k / 10},${(100 + 16 * Math.sin(k / 40_000)).toFixed(2)}`)
+    const buffer = Buffer.from(`time (s),canner (C)\n${rows.join('\n')}\n`)
+    await page.getByLabel('Drop a logger').setInputFiles({ name: 'long.csv', mimeType: 'text/csv', buffer })
+    await page.getByLabel('Clock at minute 0 of the file').fill('09:00')
+    const heapBytes = await heapOf(page)
+    // Within one turn of the page, before the worker can be done.
+    await page.evaluate(`(async () => {
+      const named = (name) => [...document.querySelectorAll('button')].find((one) => one.textContent === name)
+      named('Read the file').click()
+      await new Promise(requestAnimationFrame)
+      if (!document.querySelector('.heat-working progress')) throw new Error('no progress is shown')
+      named('Stop').click()
+    })()`)
+    await page.locator('.heat-working').waitFor({ state: 'detached' })
+    expect(await page.locator('#report').count()).toBe(0)
+    const before = await heapBytes()
+    await tap(page, 'Read the file')
+    await page.getByText('200,001 lines, 200,000 readings.').waitFor()
+    // The text alone is 3 MB; what is kept are a few thousand points.
+    expect((await heapBytes()) - before).toBeLessThan(3e6)
+    expect(faults).toEqual([])
+    await context.close()
+  })
 })
 
 /** Moves the vent back and forth, a move a frame; throws where the curve has not followed by the end of its frame. */
@@ -231,4 +270,13 @@ async function drop(page: Page, text: string): Promise<void> {
     `(() => { const held = new DataTransfer(); held.items.add(new File([${JSON.stringify(text)}], 'run.csv', { type: 'text/csv' })); return held })()`,
   )
   await page.dispatchEvent('.drop-here', 'drop', { dataTransfer: transfer })
+}
+
+/** What the page itself holds once its garbage is gone. [bytes] */
+async function heapOf(page: Page): Promise<() => Promise<number>> {
+  const session = await page.context().newCDPSession(page)
+  return async () => {
+    await session.send('HeapProfiler.collectGarbage')
+    return (await session.send('Runtime.getHeapUsage')).usedSize
+  }
 }

@@ -85,8 +85,10 @@ export {
   type SlipQuestion,
   slipBelief,
   slipForecast,
+  slipKnowledge,
   WANTED_FRACTION,
 } from './batch/slip-forecast.ts'
+export { slipPots } from './batch/slip-records.ts'
 export {
   alkaliBoilRangeMin,
   builtInStages,
@@ -180,7 +182,7 @@ export {
 export { type BesideDirected, type DippedRun, dipsBesideDirected } from './heat/dips-beside-directed.ts'
 export { type HeatingTrial, heatingTrial } from './heat/heating-trial.ts'
 export { type CutJar, type JarHeat, jarHeat, type WorkedJar, workJar } from './heat/jar-heat.ts'
-export { type JarStudyValues, type JarSwing, jarAt, studyValues } from './heat/jar-values.ts'
+export { type JarStudyValues, type JarSwing, jarAt, qualityValues, studyValues } from './heat/jar-values.ts'
 export {
   type LoggerFault,
   type LoggerFaultKind,
@@ -322,6 +324,7 @@ export {
   weighedYields,
 } from './kettle-chemistry/own-yields.ts'
 export { type PotDisposal, potDisposal } from './kettle-chemistry/pot-disposal.ts'
+export { type PotDoseLeft, potDoseLeft } from './kettle-chemistry/pot-dose-left.ts'
 export {
   type CauseOfTails,
   hominyWeighed,

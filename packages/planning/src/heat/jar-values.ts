@@ -1,5 +1,5 @@
 /** What is read off the picture of a made-up jar, as values with their band, sources and inputs. */
-import type { JarInput, JarPicture, JarStudy, MadeUpRun, Reckoned } from '@crib/science'
+import type { JarInput, JarPicture, JarQuality, JarStudy, MadeUpRun, Reckoned } from '@crib/science'
 import { nearest, type Reckoning, reckon } from '../shared/reckon.ts'
 
 const SOURCES = ['carslaw-jaeger-1959', 'iapws-r7-97', 'autoclave-handbook-air-table', 'food-diffusivity-table']
@@ -73,6 +73,25 @@ export function studyValues(run: MadeUpRun, study: JarStudy): JarStudyValues {
         rounding: tenth,
       }),
     })),
+  }
+}
+
+/** What a made-up run does to the food, to be shown. */
+export function qualityValues(
+  run: MadeUpRun,
+  { cookedMin, thiamineKeptFraction }: JarQuality,
+): { readonly cookedMin: Reckoned; readonly thiamineKeptFraction: Reckoned } {
+  const value = (reckoning: Omit<Reckoning, 'basis'>) => computed({ ...reckoning }, run, reckoning.sourceKeys ?? [])
+  const range = ({ mid, low, high }: JarQuality['cookedMin']) => ({ value: mid, low, high })
+  return {
+    cookedMin: value({
+      ...{ id: 'cookedMin', ...range(cookedMin), unit: 'Min', rounding: nearest(1) },
+      sourceKeys: ['lee-2017-texture'],
+    }),
+    thiamineKeptFraction: value({
+      ...{ id: 'thiamineKeptFraction', ...range(thiamineKeptFraction), unit: 'Fraction', rounding: nearest(0.01) },
+      sourceKeys: ['crc-kinetics-table-10-10', 'ramaswamy-1990'],
+    }),
   }
 }
 

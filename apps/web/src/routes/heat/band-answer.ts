@@ -1,5 +1,5 @@
 /** What the band's worker says while it works. */
-import type { CurveBand, JarFrames, JarStudy } from '@crib/science'
+import type { CurveBand, JarFrames, JarQuality, JarStudy } from '@crib/science'
 
 export type BandAnswer =
   | { readonly kind: 'frames'; readonly frames: JarFrames }
@@ -12,4 +12,6 @@ export type BandAnswer =
       /** One reading a minute. */
       readonly band: CurveBand
     }
+  /** Last: the work is done. */
+  | { readonly kind: 'quality'; readonly quality: JarQuality }
   | { readonly kind: 'failed'; readonly message: string }

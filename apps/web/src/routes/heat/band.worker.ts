@@ -1,9 +1,11 @@
 /** Reckons the cross-section and the band of a made-up jar off the page: a rough band at once, then the whole one. */
-import { createCurveBand, jarFrames, jarPicture, type MadeUpRun, studyJar } from '@crib/science'
+import { createCurveBand, jarFrames, jarPicture, type MadeUpRun, studyJar, studyQuality } from '@crib/science'
 import type { BandAnswer } from './band-answer.ts'
 
 const ROUGH_COUNT = 512
 const WHOLE_COUNT = 10_000
+/** Enough for two digits of a band of the food. */
+const QUALITY_COUNT = 2048
 /** Samples between two words of progress. */
 const TOLD_EVERY = 500
 
@@ -22,6 +24,7 @@ self.addEventListener('message', ({ data: run }: MessageEvent<MadeUpRun>) => {
       })
       tell({ kind: 'band', isWhole: samplesCount === WHOLE_COUNT, study, band: counted.band() })
     }
+    tell({ kind: 'quality', quality: studyQuality(run, QUALITY_COUNT) })
   } catch (error) {
     tell({ kind: 'failed', message: error instanceof Error ? error.message : String(error) })
   }

@@ -21,6 +21,7 @@ import { useWords } from '../../words.tsx'
 import { CannerTimes } from './canner-times.tsx'
 import { Export } from './export.tsx'
 import { Figures } from './figures.tsx'
+import { FoodFigures } from './food-figures.tsx'
 import { Picture } from './picture.tsx'
 import { FirstSliders, MoreSliders } from './sliders.tsx'
 import { Tornado } from './tornado.tsx'
@@ -110,6 +111,14 @@ function HeatSheet({
         <p>{say('heat:why-lead')}</p>
         <WhyCards run={calm} onChange={change} />
       </Passage>
+      {isMadeUp && (
+        <Passage title={say('heat:food-title')}>
+          <FoodFigures isStale={work.quality?.of !== calm} quality={work.quality} />
+          <ButtonRow>
+            <SideAction href="/workbench/jar-quality">{say('heat:to-quality')}</SideAction>
+          </ButtonRow>
+        </Passage>
+      )}
       {isMadeUp && (
         <Passage title={say('heat:matters-title')}>
           <Tornado isStale={work.now?.of !== calm} now={work.now} />

@@ -2,7 +2,7 @@
  * The band of a made-up jar, reckoned beside the page. A new jar ends the work on the last one at once. What is shown stays
  * until its successor is there and says whose it is.
  */
-import type { CurveBand, JarFrames, JarStudy, MadeUpRun } from '@crib/science'
+import type { CurveBand, JarFrames, JarQuality, JarStudy, MadeUpRun } from '@crib/science'
 import { useEffect, useRef, useState } from 'react'
 import type { BandAnswer } from './band-answer.ts'
 
@@ -17,6 +17,8 @@ export interface BandNow {
 export interface BandWork {
   readonly now: BandNow | null
   readonly frames: { readonly of: MadeUpRun; readonly frames: JarFrames } | null
+  /** What the run does to the food; comes after the band. */
+  readonly quality: { readonly of: MadeUpRun; readonly quality: JarQuality } | null
   /** Told only of work that takes longer than a fifth of a second; null while there is none. */
   readonly progressFraction: number | null
   readonly failure: string | null
@@ -33,6 +35,7 @@ const QUIET_MS = 200
 export function useBand(run: MadeUpRun): BandWork {
   const [now, setNow] = useState<BandNow | null>(null)
   const [frames, setFrames] = useState<BandWork['frames']>(null)
+  const [quality, setQuality] = useState<BandWork['quality']>(null)
   const [progressFraction, setProgress] = useState<number | null>(null)
   const [failure, setFailure] = useState<string | null>(null)
   const [stoppedOf, setStoppedOf] = useState<MadeUpRun | null>(null)
@@ -64,11 +67,11 @@ export function useBand(run: MadeUpRun): BandWork {
           return
         case 'band':
           setNow({ of: run, study: data.study, band: data.band, isWhole: data.isWhole })
-          if (data.isWhole) {
-            isBusy.current = false
-            setProgress(null)
-          }
+          if (data.isWhole) setProgress(null)
           return
+        case 'quality':
+          isBusy.current = false
+          return setQuality({ of: run, quality: data.quality })
         case 'failed':
           isBusy.current = false
           setProgress(null)
@@ -104,6 +107,7 @@ export function useBand(run: MadeUpRun): BandWork {
   return {
     now,
     frames,
+    quality,
     progressFraction,
     failure,
     isStopped: stoppedOf === run,
