@@ -156,7 +156,7 @@ function plotHtml(block: PlotBlock): string {
 }
 
 /** Drawn this wide, so that its words keep their size on a phone. [mm] */
-const DRAWING_MM = 118
+const DRAWING_MM = 86
 const CUT_JAR_MM = 60
 
 function drawingHtml(block: CurvesBlock | CutJarBlock, widthMm: number): string {
@@ -164,7 +164,7 @@ function drawingHtml(block: CurvesBlock | CutJarBlock, widthMm: number): string 
   const room: Room = { width, type: typeScale(11), isTight: false, measure: KNOWN_MEASURE }
   const { height, ink } = block.kind === 'curves' ? curvesPiece(block, room) : cutJarPiece(block, room)
   const drawn = ink(0, 0).map(inkSvg).join('')
-  return `<figure class="paper-plot"><svg role="img" aria-label="${escapeHtml(block.alt)}" style="width:100%;max-width:${widthMm * 1.3}mm" viewBox="0 0 ${width.toFixed(1)} ${height.toFixed(1)}">${drawn}</svg></figure>`
+  return `<figure class="paper-plot"><svg role="img" aria-label="${escapeHtml(block.alt)}" style="width:100%;max-width:${widthMm * 1.5}mm" viewBox="0 0 ${width.toFixed(1)} ${height.toFixed(1)}">${drawn}</svg></figure>`
 }
 
 /** To be read on a screen: the fullest wording of each. */
