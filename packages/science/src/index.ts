@@ -376,7 +376,6 @@ export {
   slipPlaces,
   slippedRange,
   slipRange,
-  type Widening,
 } from './slip/slip-forecast.ts'
 export { SLIP_PRIOR, type SlipPot, type SlipRub } from './slip/slip-model.ts'
 export { type SlipScore, type StageScore, scoreSlip } from './slip/slip-score.ts'

@@ -149,12 +149,6 @@ function scoreSentences({ potsCount, withinFraction, widening }: StageScore): re
       within: { value: Math.round(withinFraction * 100) / 100, unit: 'Fraction' },
       meant: { value: SLIP_RANGE_FRACTION, unit: 'Fraction' },
     }),
-    ...(Math.max(widening.sooner, widening.later) >= WIDENING_TOLD
-      ? [say('kettle:slip-widened', { sooner: tenths(widening.sooner), later: tenths(widening.later) })]
-      : []),
+    ...(widening >= WIDENING_TOLD ? [say('kettle:slip-widened', { times: Math.round(widening * 10) / 10 })] : []),
   ]
-}
-
-function tenths(times: number): number {
-  return Math.round(times * 10) / 10
 }

@@ -2,7 +2,7 @@
  * What one pot's record says of its place, with the day's own scatter integrated out: a value, slopes and curvatures for
  * the fit. The integral is Gauss's with five points, laid about where the pot's own record is likeliest.
  */
-import { deviateOfShare, PLACE_SHARE_FRACTION, SLIP_PRIOR, type SlipPot, softplus } from './slip-model.ts'
+import { PLACE_LOGIT, SLIP_PRIOR, type SlipPot } from './slip-model.ts'
 
 /** A pot's record in logarithms, made once for a whole fit. Rub tests lie in columns: they are gone over very often. */
 export interface PotRecord {
@@ -25,34 +25,15 @@ export function potRecord({ usualMin, rubs, darkenedMin, slippedMin }: SlipPot):
   }
 }
 
-/** How the kernels of a pot follow each other. */
-export interface KernelCurve {
-  readonly kernels: number
-  readonly tail: number
-  /** Where nine in ten lie on it. */
-  readonly deviate: number
-}
-
-export function kernelCurve({ kernels, tail }: { readonly kernels: number; readonly tail: number }): KernelCurve {
-  return { kernels, tail, deviate: deviateOfShare(PLACE_SHARE_FRACTION, tail) }
-}
-
 /** ln of the chance of a pot's whole record at one place, but for what is the same everywhere. */
-export function lnChanceAtPlace(pot: PotRecord, place: number, curve: KernelCurve, lag: number): number {
-  const { kernels, tail, deviate } = curve
+export function lnChanceAtPlace(pot: PotRecord, place: number, kernels: number, lag: number): number {
   const { lnRubbed, slipped, of, lnDarkened, lnSlipped } = pot
   let ln = 0
   for (let j = 0; j < lnRubbed.length; j += 1) {
-    const x = (lnRubbed[j]! - place) / kernels + deviate
-    if (tail === 1) {
-      // ln p = min(0, x) - ln(1 + e^-|x|), and ln(1 - p) the same of -x: nothing overflows.
-      const far = x > 0 ? x : -x
-      ln -= of[j]! * Math.log(1 + Math.exp(-far)) + far * (x > 0 ? of[j]! - slipped[j]! : slipped[j]!)
-    } else {
-      const lnLeft = -tail * softplus(x)
-      ln += (of[j]! - slipped[j]!) * lnLeft
-      if (slipped[j]! > 0) ln += slipped[j]! * Math.log(-Math.expm1(lnLeft))
-    }
+    const x = (lnRubbed[j]! - place) / kernels + PLACE_LOGIT
+    // ln p = min(0, x) - ln(1 + e^-|x|), and ln(1 - p) the same of -x: nothing overflows.
+    const far = x > 0 ? x : -x
+    ln -= of[j]! * Math.log(1 + Math.exp(-far)) + far * (x > 0 ? of[j]! - slipped[j]! : slipped[j]!)
   }
   if (lnDarkened !== null) ln -= ((lnDarkened - place - lag) / SLIP_PRIOR.darkeningSd) ** 2 / 2
   if (lnSlipped !== null) ln -= ((lnSlipped - place) / SLIP_PRIOR.toldSd) ** 2 / 2
@@ -87,10 +68,9 @@ const lnAt = new Float64Array(HERMITE_POINTS.length)
 /** Fills `out`; `out.place` is where to start from. */
 export function potEvidence(
   pot: PotRecord,
-  { centre, lag, curve, pots }: { centre: number; lag: number; curve: KernelCurve; pots: number },
+  { centre, lag, kernels, pots }: { centre: number; lag: number; kernels: number; pots: number },
   out: Evidence,
 ): void {
-  const { kernels, tail, deviate } = curve
   const { lnRubbed, slipped, of, lnDarkened, lnSlipped } = pot
   const scatter = 1 / (pots * pots)
   let place = out.place
@@ -100,19 +80,9 @@ export function potEvidence(
     let slope = (centre - place) * scatter
     bend = scatter
     for (let j = 0; j < lnRubbed.length; j += 1) {
-      const x = (lnRubbed[j]! - place) / kernels + deviate
-      const risen = 1 / (1 + Math.exp(-x))
-      if (tail === 1) {
-        slope -= (slipped[j]! - of[j]! * risen) / kernels
-        bend += (of[j]! * risen * (1 - risen)) / (kernels * kernels)
-      } else {
-        // Of ln p and ln(1 - p) by x; the bend is what is expected of it.
-        const left = Math.exp(-tail * softplus(x))
-        const byLeft = tail * risen
-        const byGone = (byLeft * left) / Math.max(1e-300, 1 - left)
-        slope -= (slipped[j]! * byGone - (of[j]! - slipped[j]!) * byLeft) / kernels
-        bend += (of[j]! * byLeft * byGone) / (kernels * kernels)
-      }
+      const p = 1 / (1 + Math.exp(-((lnRubbed[j]! - place) / kernels + PLACE_LOGIT)))
+      slope -= (slipped[j]! - of[j]! * p) / kernels
+      bend += (of[j]! * p * (1 - p)) / (kernels * kernels)
     }
     if (lnDarkened !== null) {
       slope += (lnDarkened - place - lag) * DARK
@@ -133,7 +103,7 @@ export function potEvidence(
   for (let k = 0; k < HERMITE_POINTS.length; k += 1) {
     const at = place + width * HERMITE_POINTS[k]!
     const ln =
-      lnChanceAtPlace(pot, at, curve, lag) -
+      lnChanceAtPlace(pot, at, kernels, lag) -
       ((at - centre) * (at - centre) * scatter) / 2 +
       LN_WEIGHT_OVER_DENSITY[k]! +
       lnScale

@@ -3,7 +3,7 @@
  * the same records give the same belief. Leaves out: any one pot (slip-forecast.ts).
  */
 import { HERMITE_POINTS, HERMITE_WEIGHTS, potRecord } from './pot-evidence.ts'
-import { ageAfter, FIRST_LOT, fitAtSpreads, type SlipDesign, type SlipFit, startState } from './slip-fit.ts'
+import { FIRST_LOT, fitAtSpreads, type SlipDesign, type SlipFit, startState } from './slip-fit.ts'
 import { requirePot, SLIP_PRIOR, type SlipPot, type SlipSpreads, SPREAD_NAMES } from './slip-model.ts'
 
 export interface SlipBelief {
@@ -18,10 +18,6 @@ const DIMENSIONS = SPREAD_NAMES.length
 const MOST_ROUNDS = 6
 /** How far to either side the slope is felt, in prior deviations. */
 const FEEL = 0.25
-/** In a longer book so many of the newest pots tell which shapes of the late end are gone on with. */
-const TAIL_POTS = 60
-/** Fits less likely than this against the likeliest are left out. [ln] */
-const LEAST_LN = 9
 /** Up to so many pots the kernels' spread is felt more finely. */
 const FEW_POTS = 5
 
@@ -38,49 +34,15 @@ const FEW_POTS = 5
 export function learnSlip(pots: readonly SlipPot[]): SlipBelief {
   for (const pot of pots) requirePot(pot)
   const design = designOf(pots)
-  const found = likelyTails(pots).flatMap((tail) => pointsOfTail(design, tail))
-  const top = Math.max(...found.map(({ ln }) => ln))
-  const likely = found.filter(({ ln }) => ln > top - LEAST_LN)
-  const whole = likely.reduce((sum, { ln }) => sum + Math.exp(ln - top), 0)
-  return {
-    potsCount: pots.length,
-    design,
-    fits: likely.map(({ fit, ln }) => ({ fit, weight: Math.exp(ln - top) / whole })),
-  }
-}
-
-type Tail = (typeof SLIP_PRIOR.tails)[number]
-
-/** Shapes of the late end that the newest pots leave open: they tell it long before a long book is gone through. */
-function likelyTails(pots: readonly SlipPot[]): readonly Tail[] {
-  if (pots.length <= TAIL_POTS) return SLIP_PRIOR.tails
-  const design = designOf(pots.slice(-TAIL_POTS))
-  const best = SLIP_PRIOR.tails.map((tail) => Math.max(...pointsOfTail(design, tail).map(({ ln }) => ln)))
-  return SLIP_PRIOR.tails.filter((_, i) => best[i]! > Math.max(...best) - LEAST_LN)
-}
-
-function pointsOfTail(design: SlipDesign, { shape, weight }: Tail): readonly PointFit[] {
-  const lnTail = Math.log(weight)
-  return pointsAbout(design, shape).map(({ fit, ln }) => ({ fit, ln: ln + lnTail }))
-}
-
-interface PointFit {
-  readonly fit: SlipFit
-  readonly ln: number
-}
-
-/** Fits at points about the likeliest spreads, for one shape of the late end. */
-function pointsAbout(design: SlipDesign, tail: number): readonly PointFit[] {
-  const potsCount = design.pots.length
   const state = startState(design)
   /** Spreads as deviations from their prior middle; the fit and the log of its chance times the prior's. */
   const at = (z: readonly number[]) => {
-    const fit = fitAtSpreads(design, spreadsAt(z, tail), state)
+    const fit = fitAtSpreads(design, spreadsAt(z), state)
     return fit && { fit, ln: fit.lnEvidence - z.reduce((sum, each) => sum + each * each, 0) / 2 }
   }
   const middle = SPREAD_NAMES.map(() => 0)
   const widths = SPREAD_NAMES.map(() => 1)
-  for (let round = 0; round < (potsCount === 0 ? 0 : MOST_ROUNDS); round += 1) {
+  for (let round = 0; round < (pots.length === 0 ? 0 : MOST_ROUNDS); round += 1) {
     const here = at(middle)
     if (!here) break
     let longest = 0
@@ -98,13 +60,20 @@ function pointsAbout(design: SlipDesign, tail: number): readonly PointFit[] {
     for (let d = 0; d < DIMENSIONS; d += 1) middle[d] = Math.max(-4, Math.min(4, middle[d]! + moves[d]!))
     if (longest < 0.15) break
   }
-  const lnRoom = widths.reduce((sum, width) => sum + Math.log(width), 0)
-  return spreadPoints(potsCount).flatMap(({ offsets, weight }) => {
+  const found = spreadPoints(pots.length).flatMap(({ offsets, weight }) => {
     const point = at(middle.map((z, d) => z + widths[d]! * offsets[d]!))
     // Weighed by how far the true height lies from the bell that the points are made for.
-    const lnBell = offsets.reduce((sum, o) => sum + (o * o) / 2, 0)
-    return point ? [{ fit: point.fit, ln: point.ln + Math.log(weight) + lnBell + lnRoom }] : []
+    return point
+      ? [{ fit: point.fit, ln: point.ln + Math.log(weight) + offsets.reduce((sum, o) => sum + (o * o) / 2, 0) }]
+      : []
   })
+  const top = Math.max(...found.map(({ ln }) => ln))
+  const whole = found.reduce((sum, { ln }) => sum + Math.exp(ln - top), 0)
+  return {
+    potsCount: pots.length,
+    design,
+    fits: found.map(({ fit, ln }) => ({ fit, weight: Math.exp(ln - top) / whole })),
+  }
 }
 
 function designOf(pots: readonly SlipPot[]): SlipDesign {
@@ -112,23 +81,19 @@ function designOf(pots: readonly SlipPot[]): SlipDesign {
   const alkaliIds = [...new Set(pots.map(({ alkaliLotId }) => alkaliLotId))]
   const cornIndex = new Map(cornIds.map((id, i) => [id, FIRST_LOT + i]))
   const alkaliIndex = new Map(alkaliIds.map((id, i) => [id, FIRST_LOT + cornIds.length + i]))
-  const firstOf = new Map<string, number>()
-  for (const [i, { alkaliLotId }] of pots.entries()) if (!firstOf.has(alkaliLotId)) firstOf.set(alkaliLotId, i)
   return {
-    pots: pots.map((pot, i) => ({
+    pots: pots.map((pot) => ({
       record: potRecord(pot),
       corn: cornIndex.get(pot.cornLotId)!,
       alkali: alkaliIndex.get(pot.alkaliLotId)!,
-      age: ageAfter(i - firstOf.get(pot.alkaliLotId)!),
     })),
     cornIndex,
     alkaliIndex,
-    alkaliAge: new Map([...firstOf].map(([id, first]) => [id, ageAfter(pots.length - first)])),
     size: FIRST_LOT + cornIds.length + alkaliIds.length,
   }
 }
 
-function spreadsAt(z: readonly number[], tail: number): SlipSpreads {
+function spreadsAt(z: readonly number[]): SlipSpreads {
   const of = (name: (typeof SPREAD_NAMES)[number], deviate: number) =>
     SLIP_PRIOR[name].middle * Math.exp(SLIP_PRIOR[name].logSd * deviate)
   return {
@@ -136,7 +101,6 @@ function spreadsAt(z: readonly number[], tail: number): SlipSpreads {
     cornLots: of('cornLots', z[1]!),
     alkaliLots: of('alkaliLots', z[2]!),
     pots: of('pots', z[3]!),
-    tail,
   }
 }
 

@@ -3,39 +3,19 @@
  * and how sure they are (Laplace's method). Leaves out: which spreads are likely (slip-belief.ts).
  */
 import { choleskyInPlace, choleskyLogDeterminant, choleskySolveInPlace } from '../numeric/cholesky.ts'
-import { type Evidence, kernelCurve, type PotRecord, potEvidence } from './pot-evidence.ts'
+import { type Evidence, type PotRecord, potEvidence } from './pot-evidence.ts'
 import { SLIP_PRIOR, type SlipSpreads } from './slip-model.ts'
 
-/** Places in the list of unknowns: the kitchen, the darkening lag, ageing, then corn lots, then alkali lots. */
+/** Places in the list of unknowns: the kitchen, the darkening lag, then corn lots, then alkali lots. */
 const KITCHEN = 0
 const LAG = 1
-/** A lot of alkali at the end of its age against the same lot new. */
-const AGEING = 2
-export const FIRST_LOT = 3
-
-export interface DesignedPot {
-  readonly record: PotRecord
-  readonly corn: number
-  readonly alkali: number
-  /** 0 where its lot of alkali was new, toward 1 the more pots came since. */
-  readonly age: number
-}
-
-/** Pots after which a lot of alkali is half worn out, if it wears.  project rule */
-const HALF_AGE_POTS = 20
-
-/** How old a lot is after so many pots of the book since its first. */
-export function ageAfter(potsSinceCount: number): number {
-  return potsSinceCount / (potsSinceCount + HALF_AGE_POTS)
-}
+export const FIRST_LOT = 2
 
 /** A book's pots, numbered for the fit. */
 export interface SlipDesign {
-  readonly pots: readonly DesignedPot[]
+  readonly pots: readonly { readonly record: PotRecord; readonly corn: number; readonly alkali: number }[]
   readonly cornIndex: ReadonlyMap<string, number>
   readonly alkaliIndex: ReadonlyMap<string, number>
-  /** The age each lot of alkali would have at the next pot. */
-  readonly alkaliAge: ReadonlyMap<string, number>
   readonly size: number
 }
 
@@ -65,7 +45,6 @@ export function startState({ pots, size }: SlipDesign): FitState {
 function priorPrecision(index: number, cornCount: number, spreads: SlipSpreads): number {
   if (index === KITCHEN) return 1 / SLIP_PRIOR.kitchenSd ** 2
   if (index === LAG) return 1 / SLIP_PRIOR.darkeningLag.sd ** 2
-  if (index === AGEING) return 1 / SLIP_PRIOR.ageingSd ** 2
   return 1 / (index < FIRST_LOT + cornCount ? spreads.cornLots : spreads.alkaliLots) ** 2
 }
 
@@ -86,7 +65,6 @@ export function fitAtSpreads(design: SlipDesign, spreads: SlipSpreads, state: Fi
   const slope = new Float64Array(size)
   const before = new Float64Array(size)
   const evidence: Evidence = { value: 0, byCentre: 0, byLag: 0, byCentre2: 0, byBoth: 0, byLag2: 0, place: 0 }
-  const curve = kernelCurve(spreads)
   let last = Number.NEGATIVE_INFINITY
   for (let step = 0; step < MOST_STEPS; step += 1) {
     curvature.fill(0)
@@ -99,13 +77,13 @@ export function fitAtSpreads(design: SlipDesign, spreads: SlipSpreads, state: Fi
       curvature[i * size + i] = held[i]!
     }
     for (let p = 0; p < pots.length; p += 1) {
-      const { record, corn, alkali, age } = pots[p]!
+      const { record, corn, alkali } = pots[p]!
       evidence.place = places[p]!
-      const centre = record.lnUsual + x[KITCHEN]! + x[corn]! + x[alkali]! + age * x[AGEING]!
-      potEvidence(record, { centre, lag: x[LAG]!, curve, pots: spreads.pots }, evidence)
+      const centre = record.lnUsual + x[KITCHEN]! + x[corn]! + x[alkali]!
+      potEvidence(record, { centre, lag: x[LAG]!, kernels: spreads.kernels, pots: spreads.pots }, evidence)
       places[p] = evidence.place
       value += evidence.value
-      addPot(evidence, pots[p]!, { slope, curvature, size })
+      addPot(evidence, corn, alkali, { slope, curvature, size })
     }
     // A step that made things worse is halved.
     if (value < last - 1e-9) {
@@ -139,9 +117,8 @@ interface Normal {
 }
 
 /** A pot bears on the kitchen, its two lots, and the lag; the lower half of the curvature is enough. */
-function addPot(e: Evidence, { corn, alkali, age }: DesignedPot, { slope, curvature, size }: Normal): void {
+function addPot(e: Evidence, corn: number, alkali: number, { slope, curvature, size }: Normal): void {
   for (const i of [KITCHEN, corn, alkali]) slope[i] = slope[i]! + e.byCentre
-  slope[AGEING] = slope[AGEING]! + age * e.byCentre
   slope[LAG] = slope[LAG]! + e.byLag
   const add = (i: number, j: number, by: number) => {
     const at = i * size + j
@@ -153,16 +130,11 @@ function addPot(e: Evidence, { corn, alkali, age }: DesignedPot, { slope, curvat
   add(alkali, KITCHEN, e.byCentre2)
   add(alkali, corn, e.byCentre2)
   add(alkali, alkali, e.byCentre2)
-  add(AGEING, KITCHEN, age * e.byCentre2)
-  add(AGEING, AGEING, age * age * e.byCentre2)
-  add(corn, AGEING, age * e.byCentre2)
-  add(alkali, AGEING, age * e.byCentre2)
   if (e.byLag2 === 0 && e.byBoth === 0) return
   add(LAG, LAG, e.byLag2)
   add(LAG, KITCHEN, e.byBoth)
   add(corn, LAG, e.byBoth)
   add(alkali, LAG, e.byBoth)
-  add(AGEING, LAG, age * e.byBoth)
 }
 
 /** Of one pot with these lots: the centre of its place, the lag, and how they vary together. Lots not in the book are at their prior. */
@@ -178,18 +150,12 @@ export interface PotForeknown {
 export function foreknown(
   { x, factor, spreads }: SlipFit,
   size: number,
-  {
-    lnUsual,
-    corn,
-    alkali,
-    age,
-  }: { lnUsual: number; corn: number | undefined; alkali: number | undefined; age: number },
+  { lnUsual, corn, alkali }: { lnUsual: number; corn: number | undefined; alkali: number | undefined },
 ): PotForeknown {
   const known = [corn, alkali].filter((i) => i !== undefined)
   const a = new Float64Array(size)
   a[KITCHEN] = 1
   for (const i of known) a[i] = 1
-  a[AGEING] = age
   const solved = Float64Array.from(a)
   choleskySolveInPlace(factor, size, solved)
   const lagOnly = new Float64Array(size)
@@ -201,9 +167,9 @@ export function foreknown(
   let bothVar = 0
   for (let i = 0; i < size; i += 1) {
     if (a[i] === 0) continue
-    centre += a[i]! * x[i]!
-    centreVar += a[i]! * solved[i]!
-    bothVar += a[i]! * lagOnly[i]!
+    centre += x[i]!
+    centreVar += solved[i]!
+    bothVar += lagOnly[i]!
   }
   return { centre, centreVar, lag: x[LAG]!, lagVar: lagOnly[LAG]!, bothVar }
 }

@@ -3,20 +3,13 @@
  * so far. Leaves out: the clock, and any promise of a minute.
  */
 import { requireInRange } from '../errors.ts'
-import { kernelCurve, lnChanceAtPlace, potRecord } from './pot-evidence.ts'
+import { lnChanceAtPlace, potRecord } from './pot-evidence.ts'
 import type { SlipBelief } from './slip-belief.ts'
 import { foreknown } from './slip-fit.ts'
 import { lnMinuteOfShare, requirePot, SLIP_PRIOR, type SlipPot, slippedFraction } from './slip-model.ts'
 
 /** Places with their spreads and weights: what is believed of one pot. */
-export type SlipPlaces = readonly (Place & { readonly weight: number })[]
-
-interface Place {
-  readonly place: number
-  readonly kernels: number
-  /** Shape of the late end. */
-  readonly tail: number
-}
+export type SlipPlaces = readonly { readonly place: number; readonly kernels: number; readonly weight: number }[]
 
 /** Points a pot's place is felt at, over so many deviations to either side. */
 const PLACES = 121
@@ -33,15 +26,13 @@ export function slipPlaces({ design, fits }: SlipBelief, pot: SlipPot): SlipPlac
   const record = potRecord(pot)
   const corn = design.cornIndex.get(pot.cornLotId)
   const alkali = design.alkaliIndex.get(pot.alkaliLotId)
-  const age = design.alkaliAge.get(pot.alkaliLotId) ?? 0
   const { lnDarkened } = record
   const undarkened = { ...record, lnDarkened: null }
-  const found: (Place & { ln: number })[] = []
+  const found: { place: number; kernels: number; ln: number }[] = []
   let top = Number.NEGATIVE_INFINITY
   for (const { fit, weight } of fits) {
-    const { kernels, pots, tail } = fit.spreads
-    const curve = kernelCurve(fit.spreads)
-    const known = foreknown(fit, design.size, { lnUsual: record.lnUsual, corn, alkali, age })
+    const { kernels, pots } = fit.spreads
+    const known = foreknown(fit, design.size, { lnUsual: record.lnUsual, corn, alkali })
     const placeVar = known.centreVar + pots ** 2
     const sd = Math.sqrt(placeVar)
     // Given the place, what is left unknown of the lag.
@@ -50,35 +41,27 @@ export function slipPlaces({ design, fits }: SlipBelief, pot: SlipPot): SlipPlac
     for (let i = 0; i < PLACES; i += 1) {
       const z = -REACH + (2 * REACH * i) / (PLACES - 1)
       const place = known.centre + sd * z
-      let ln = Math.log(weight) - (z * z) / 2 + lnChanceAtPlace(undarkened, place, curve, 0)
+      let ln = Math.log(weight) - (z * z) / 2 + lnChanceAtPlace(undarkened, place, kernels, 0)
       if (lnDarkened !== null) {
         const lag = known.lag + tilt * sd * z
         ln -= (lnDarkened - place - lag) ** 2 / (2 * darkVar) + Math.log(darkVar) / 2
       }
-      found.push({ place, kernels, tail, ln })
+      found.push({ place, kernels, ln })
       if (ln > top) top = ln
     }
   }
   const heavy = found.filter(({ ln }) => ln > top - 14)
   const whole = heavy.reduce((sum, { ln }) => sum + Math.exp(ln - top), 0)
-  return heavy.map(({ ln, ...at }) => ({ ...at, weight: Math.exp(ln - top) / whole }))
+  return heavy.map(({ place, kernels, ln }) => ({ place, kernels, weight: Math.exp(ln - top) / whole }))
 }
-
-/** How much farther to draw each end of a range from its middle. Valid: 1 to 10. */
-export interface Widening {
-  readonly sooner: number
-  readonly later: number
-}
-
-export const NO_WIDENING: Widening = { sooner: 1, later: 1 }
 
 export interface SlipWish {
   /** Share of hulls wanted off. [fraction] Valid: 0.05 to 0.99. */
   readonly wantedFraction: number
   /** How much of what is believed lies within the range. [fraction] Valid: 0.5 to 0.99. */
   readonly rangeFraction: number
-  /** How much farther than the model says, from how it did on the keeper's own pots. */
-  readonly widening?: Widening
+  /** How much wider than the model says, from how it did on the keeper's own pots. Valid: 1 to 10. */
+  readonly widening?: number
 }
 
 export interface SlipRange {
@@ -94,26 +77,17 @@ export interface SlipRange {
  * @throws {ValidRangeError} outside the ranges of SlipWish.
  * @source none: quantiles of a weighted sum of log-logistic pots
  */
-export function slipRange(
-  places: SlipPlaces,
-  { wantedFraction, rangeFraction, widening = NO_WIDENING }: SlipWish,
-): SlipRange {
+export function slipRange(places: SlipPlaces, { wantedFraction, rangeFraction, widening = 1 }: SlipWish): SlipRange {
   requireInRange('wantedFraction', wantedFraction, { min: 0.05, max: 0.99, unit: 'fraction', source: 'project-rule' })
   requireInRange('rangeFraction', rangeFraction, { min: 0.5, max: 0.99, unit: 'fraction', source: 'project-rule' })
-  for (const end of ['sooner', 'later'] as const) {
-    requireInRange(`widening.${end}`, widening[end], { min: 1, max: 10, unit: '', source: 'project-rule' })
-  }
+  requireInRange('widening', widening, { min: 1, max: 10, unit: '', source: 'project-rule' })
   const times = places
-    .map(({ place, kernels, tail, weight }) => ({ at: lnMinuteOfShare(wantedFraction, place, kernels, tail), weight }))
+    .map(({ place, kernels, weight }) => ({ at: lnMinuteOfShare(wantedFraction, place, kernels), weight }))
     .sort((one, other) => one.at - other.at)
   const middle = quantile(times, 0.5)
-  const from = (share: number, wider: number) => Math.exp(middle + wider * (quantile(times, share) - middle))
+  const from = (share: number) => Math.exp(middle + widening * (quantile(times, share) - middle))
   const outside = (1 - rangeFraction) / 2
-  return {
-    middleMin: Math.exp(middle),
-    lowMin: from(outside, widening.sooner),
-    highMin: from(1 - outside, widening.later),
-  }
+  return { middleMin: Math.exp(middle), lowMin: from(outside), highMin: from(1 - outside) }
 }
 
 /**
@@ -127,7 +101,7 @@ export function slippedRange(places: SlipPlaces, boiledMin: number, rangeFractio
   requireInRange('boiledMin', boiledMin, { min: 0.5, max: 2880, unit: 'min', source: 'project-rule' })
   requireInRange('rangeFraction', rangeFraction, { min: 0.5, max: 0.99, unit: 'fraction', source: 'project-rule' })
   const shares = places
-    .map(({ place, kernels, tail, weight }) => ({ at: slippedFraction(boiledMin, place, kernels, tail), weight }))
+    .map(({ place, kernels, weight }) => ({ at: slippedFraction(boiledMin, place, kernels), weight }))
     .sort((one, other) => one.at - other.at)
   const outside = (1 - rangeFraction) / 2
   return { middle: quantile(shares, 0.5), low: quantile(shares, outside), high: quantile(shares, 1 - outside) }

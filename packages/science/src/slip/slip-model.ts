@@ -1,12 +1,10 @@
 /**
- * When hulls slip, as a model of chances. The minute at which one kernel's hull slips is log-logistic within a pot, or has a
- * longer late end, as the book's own rubs tell; the pot's own place is what is usual for such corn and alkali, times what this
- * kitchen, this corn lot, this lot of alkali, its age and this day make of it. Leaves out: why a lot is slow, and how strong
- * the liquor is.
+ * When hulls slip, as a model of chances. The minute at which one kernel's hull slips is log-logistic within a pot; the
+ * pot's own place is what is usual for such corn and alkali, times what this kitchen, this corn lot, this lot of alkali and
+ * this day make of it. Leaves out: why a lot is slow, and how strong the liquor is.
  *
- *   share slipped at t = 1 - (1 + exp((ln t - place) / spread + d))^-tail        d: so that it is 0.9 at t = e^place
- *   place = ln usual + kitchen + corn lot + alkali lot + age of that lot * ageing + pot
- *                                                             place: ln of the minute by which nine in ten slipped
+ *   share slipped at t = 1 / (1 + exp(-((ln t - place) / spread + logit 0.9)))
+ *   place = ln usual + kitchen + corn lot + alkali lot + pot        place: ln of the minute by which nine in ten slipped
  *   ln darkening = place + darkening lag + scatter
  */
 import { requireInRange, type ValidRange } from '../errors.ts'
@@ -41,8 +39,6 @@ export interface SlipSpreads {
   readonly cornLots: number
   readonly alkaliLots: number
   readonly pots: number
-  /** Shape of the late end: 1 is log-logistic, below it stragglers come late. Valid: above 0, to 1. */
-  readonly tail: number
 }
 
 export const SPREAD_NAMES = ['kernels', 'cornLots', 'alkaliLots', 'pots'] as const
@@ -60,14 +56,6 @@ export const SLIP_PRIOR = {
   cornLots: { middle: 0.3, logSd: 0.5 },
   alkaliLots: { middle: 0.3, logSd: 0.5 },
   pots: { middle: 0.15, logSd: 0.5 },
-  /** How late the last kernels come: shapes of Burr's law, each with its weight. */
-  tails: [
-    { shape: 1, weight: 0.5 },
-    { shape: 0.3, weight: 0.25 },
-    { shape: 0.1, weight: 0.25 },
-  ],
-  /** A lot of alkali worn out by age against the same lot new, either way; ten pots bring a third of it. [sd of ln minutes] */
-  ageingSd: 1.2,
   /** Darkening comes at about a third of the time to slip, between a sixth and two thirds for 19 kitchens of 20. */
   darkeningLag: { middle: Math.log(1 / 3), sd: 0.35 },
   /** From pot to pot about the kitchen's own lag. [sd of ln minutes] */
@@ -97,39 +85,21 @@ export function requirePot({ usualMin, rubs, darkenedMin, slippedMin }: Omit<Sli
 }
 
 /**
- * Where in logits a share lies, by the shape of the late end; logit of the share for shape 1.
- *
- * @source burr-1942: share = 1 - (1 + e^x)^-shape, solved for x
- */
-export function deviateOfShare(shareFraction: number, tail: number): number {
-  return tail === 1
-    ? Math.log(shareFraction / (1 - shareFraction))
-    : Math.log(Math.expm1(-Math.log1p(-shareFraction) / tail))
-}
-
-/**
  * Share of the hulls that slipped by a minute, of a pot whose place and spread are known. [fraction]
  *
  * @param placeLnMin ln of the minute by which nine in ten slipped.
- * @param tail shape of the late end; 1 is log-logistic.
- * @source kalbfleisch-prentice-2002 section 2.2.5: the log-logistic distribution; burr-1942 for its late end
+ * @source kalbfleisch-prentice-2002 section 2.2.5: the log-logistic distribution
  */
-export function slippedFraction(boiledMin: number, placeLnMin: number, kernelSpread: number, tail = 1): number {
-  const x = (Math.log(boiledMin) - placeLnMin) / kernelSpread + deviateOfShare(PLACE_SHARE_FRACTION, tail)
-  return -Math.expm1(-tail * softplus(x))
-}
-
-/** ln(1 + e^x), without overflow. */
-export function softplus(x: number): number {
-  return Math.max(x, 0) + Math.log1p(Math.exp(-Math.abs(x)))
+export function slippedFraction(boiledMin: number, placeLnMin: number, kernelSpread: number): number {
+  return 1 / (1 + Math.exp(-((Math.log(boiledMin) - placeLnMin) / kernelSpread + PLACE_LOGIT)))
 }
 
 /**
  * ln of the minute by which a share slipped. [ln min]
  *
  * @param shareFraction [fraction] Valid: above 0, below 1.
- * @source kalbfleisch-prentice-2002 section 2.2.5, solved for the time; burr-1942 for its late end
+ * @source kalbfleisch-prentice-2002 section 2.2.5, solved for the time
  */
-export function lnMinuteOfShare(shareFraction: number, placeLnMin: number, kernelSpread: number, tail = 1): number {
-  return placeLnMin + kernelSpread * (deviateOfShare(shareFraction, tail) - deviateOfShare(PLACE_SHARE_FRACTION, tail))
+export function lnMinuteOfShare(shareFraction: number, placeLnMin: number, kernelSpread: number): number {
+  return placeLnMin + kernelSpread * (Math.log(shareFraction / (1 - shareFraction)) - PLACE_LOGIT)
 }

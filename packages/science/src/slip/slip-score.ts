@@ -6,11 +6,10 @@
 import { requireInRange } from '../errors.ts'
 import { atLeastFraction } from '../statistics/binomial.ts'
 import { normalCdfFraction, normalQuantile } from '../statistics/normal.ts'
-import { type Evidence, kernelCurve, lnChanceAtPlace, type PotRecord, potEvidence } from './pot-evidence.ts'
+import { type Evidence, lnChanceAtPlace, type PotRecord, potEvidence } from './pot-evidence.ts'
 import type { SlipBelief } from './slip-belief.ts'
 import { foreknown, type SlipDesign, type SlipFit } from './slip-fit.ts'
-import type { Widening } from './slip-forecast.ts'
-import { PLACE_SHARE_FRACTION, SLIP_PRIOR, type SlipSpreads, slippedFraction } from './slip-model.ts'
+import { PLACE_SHARE_FRACTION, SLIP_PRIOR, slippedFraction } from './slip-model.ts'
 
 /** How forecasts made at one stage of a pot came out. */
 export interface StageScore {
@@ -21,8 +20,8 @@ export interface StageScore {
   /** Sooner and later than the range. [fraction] */
   readonly soonerFraction: number
   readonly laterFraction: number
-  /** How much farther to draw each end of the range than the model says; 1 where the pots came as foretold. */
-  readonly widening: Widening
+  /** How much wider to draw the range than the model says; 1 where the pots came as foretold. */
+  readonly widening: number
 }
 
 export interface SlipScore {
@@ -35,7 +34,7 @@ export interface SlipScore {
 /** Older pots than these say little of the corn and ash of today.  project rule */
 export const SCORED_POTS_COUNT = 60
 /** How many pots, come as foretold, a first pot that did not is set against.  project rule */
-const TRUST_COUNT = 3
+const TRUST_COUNT = 5
 /** No range is drawn wider than this.  project rule */
 const WIDEST = 5
 /** Lighter sets of spreads than this are left out of the score. */
@@ -49,7 +48,7 @@ const RUBS_COUNT = 2
 /**
  * Lays the newest pots of a belief beside what the others foretold of them. [fractions; 1 to 5]
  *
- * With the model right, `rangeFraction` of pots fall within, on average, and each widening is 1 but for chance.
+ * With the model right, `rangeFraction` of pots fall within, on average, and the widening is 1 but for chance.
  *
  * @param rangeFraction as for `slipRange`. [fraction] Valid: 0.5 to 0.99.
  * @throws {ValidRangeError} outside that range.
@@ -68,11 +67,11 @@ function scoreStage({ design, fits }: SlipBelief, rangeFraction: number, knownCo
   const outside = (1 - rangeFraction) / 2
   const heavy = fits.filter(({ weight }) => weight > LIGHT)
   const scored = design.pots.slice(-SCORED_POTS_COUNT).filter(({ record }) => isScored(record, knownCount))
-  const sum = { within: 0, sooner: 0, later: 0, soonerSquares: 0, laterSquares: 0 }
+  const sum = { within: 0, sooner: 0, later: 0, squares: 0 }
   for (const pot of scored) {
     const mass = { whole: 0, before: 0, after: 0 }
     for (const { fit, weight } of heavy) {
-      const found = massAbout(pot.record, fit.spreads, withoutPot(fit, design, pot), knownCount)
+      const found = massAbout(pot.record, fit.spreads.kernels, withoutPot(fit, design, pot), knownCount)
       mass.whole += weight * found.whole
       mass.before += weight * found.before
       mass.after += weight * found.after
@@ -81,19 +80,16 @@ function scoreStage({ design, fits }: SlipBelief, rangeFraction: number, knownCo
     sum.sooner += shareWithin(placed, 0, outside)
     sum.within += shareWithin(placed, outside, 1 - outside)
     sum.later += shareWithin(placed, 1 - outside, 1)
-    sum.soonerSquares += squaresWithin(placed, 0, 0.5)
-    sum.laterSquares += squaresWithin(placed, 0.5, 1)
+    sum.squares += meanSquare(placed)
   }
   const count = scored.length
-  // Half of the pots should lie on either side, with half of the squares.
-  const wider = (squares: number) =>
-    Math.min(WIDEST, Math.sqrt(Math.max(1, (TRUST_COUNT + 2 * squares) / (TRUST_COUNT + count))))
+  const widening = Math.sqrt(Math.max(1, (TRUST_COUNT + sum.squares) / (TRUST_COUNT + count)))
   return {
     potsCount: count,
     withinFraction: count === 0 ? rangeFraction : sum.within / count,
     soonerFraction: count === 0 ? outside : sum.sooner / count,
     laterFraction: count === 0 ? outside : sum.later / count,
-    widening: { sooner: wider(sum.soonerSquares), later: wider(sum.laterSquares) },
+    widening: Math.min(WIDEST, widening),
   }
 }
 
@@ -116,10 +112,10 @@ interface Normal {
 /** What the other pots say of this pot's place: its own part in the fit is taken out again. */
 function withoutPot(fit: SlipFit, design: SlipDesign, pot: SlipDesign['pots'][number]): Normal {
   const { lnUsual } = pot.record
-  const known = foreknown(fit, design.size, { lnUsual, corn: pot.corn, alkali: pot.alkali, age: pot.age })
-  const { pots } = fit.spreads
+  const known = foreknown(fit, design.size, { lnUsual, corn: pot.corn, alkali: pot.alkali })
+  const { kernels, pots } = fit.spreads
   const own: Evidence = { value: 0, byCentre: 0, byLag: 0, byCentre2: 0, byBoth: 0, byLag2: 0, place: known.centre }
-  potEvidence(pot.record, { centre: known.centre, lag: known.lag, curve: kernelCurve(fit.spreads), pots }, own)
+  potEvidence(pot.record, { centre: known.centre, lag: known.lag, kernels, pots }, own)
   const { centreVar: a, bothVar: b, lagVar: d } = known
   const det = a * d - b * b
   // Precisions of the whole, less the pot's own; likewise its pull.
@@ -138,9 +134,7 @@ interface Mass {
 }
 
 /** Of the first rub at which the wanted share was seen; a pot that never showed it lies at the late end. */
-function massAbout(record: PotRecord, spreads: SlipSpreads, { centre, variance }: Normal, knownCount: number): Mass {
-  const { kernels, tail } = spreads
-  const curve = kernelCurve(spreads)
+function massAbout(record: PotRecord, kernels: number, { centre, variance }: Normal, knownCount: number): Mass {
   const { lnRubbed, slipped, of, lnSlipped } = record
   if (lnRubbed.length === 0) {
     const later = normalCdfFraction((centre - lnSlipped!) / Math.sqrt(variance + SLIP_PRIOR.toldSd ** 2))
@@ -158,12 +152,12 @@ function massAbout(record: PotRecord, spreads: SlipSpreads, { centre, variance }
   const mass = { whole: 0, before: 0, after: 0 }
   for (const z of PLACES) {
     const place = centre + sd * z
-    const weight = Math.exp((-z * z) / 2 + lnChanceAtPlace(known, place, curve, 0))
+    const weight = Math.exp((-z * z) / 2 + lnChanceAtPlace(known, place, kernels, 0))
     mass.whole += weight
     let open = weight
     for (let j = knownCount; j < until; j += 1) {
       if (j === stop) mass.before += open
-      const slippedShare = slippedFraction(Math.exp(lnRubbed[j]!), place, kernels, tail)
+      const slippedShare = slippedFraction(Math.exp(lnRubbed[j]!), place, kernels)
       open *= 1 - atLeastFraction(enoughOf(of[j]!), of[j]!, slippedShare)
     }
     if (stop < 0) mass.before += open
@@ -180,13 +174,6 @@ interface Placed {
 function shareWithin({ from, to }: Placed, low: number, high: number): number {
   if (to - from < 1e-9) return from >= low && from <= high ? 1 : 0
   return Math.max(0, Math.min(to, high) - Math.max(from, low)) / (to - from)
-}
-
-/** Squares of the deviates of that part of a pot's span that lies on one side. */
-function squaresWithin({ from, to }: Placed, low: number, high: number): number {
-  if (to - from < 1e-9) return from >= low && from < high ? meanSquare({ from, to }) : 0
-  const [start, end] = [Math.max(from, low), Math.min(to, high)]
-  return start < end ? ((end - start) / (to - from)) * meanSquare({ from: start, to: end }) : 0
 }
 
 /** Mean square of the normal deviate over the span; 1 over the whole. */

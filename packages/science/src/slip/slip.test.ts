@@ -3,9 +3,8 @@ import { expect, test } from 'vitest'
 import { ValidRangeError } from '../errors.ts'
 import { minuteReached, minutesAtOne } from './dosed-minutes.ts'
 import { learnSlip } from './slip-belief.ts'
-import { ageAfter } from './slip-fit.ts'
-import { NO_WIDENING, slipPlaces, slippedRange, slipRange } from './slip-forecast.ts'
-import { lnMinuteOfShare, PLACE_LOGIT, SLIP_PRIOR, type SlipPot, slippedFraction } from './slip-model.ts'
+import { slipPlaces, slippedRange, slipRange } from './slip-forecast.ts'
+import { lnMinuteOfShare, PLACE_LOGIT, SLIP_PRIOR, type SlipPot } from './slip-model.ts'
 import { scoreSlip } from './slip-score.ts'
 
 const SEED = 7
@@ -30,12 +29,10 @@ interface World {
   readonly potsCount: number
   /** Share of kernels that take three times as long: the model knows nothing of them. */
   readonly hardFraction?: number
-  /** Every pot of the book slower than the one before, without end: the model knows an age that comes to an end. [ln min] */
-  readonly flatterByPot?: number
 }
 
 /** Pots of one kitchen drawn from the prior, each with the true minute of nine in ten. */
-function kitchen({ seed, potsCount, hardFraction = 0, flatterByPot = 0 }: World) {
+function kitchen({ seed, potsCount, hardFraction = 0 }: World) {
   const { uniform, normal } = draws(seed)
   const spread = (prior: { middle: number; logSd: number }) => prior.middle * Math.exp(prior.logSd * normal())
   const spreads = {
@@ -46,31 +43,21 @@ function kitchen({ seed, potsCount, hardFraction = 0, flatterByPot = 0 }: World)
   }
   const own = normal() * SLIP_PRIOR.kitchenSd
   const lag = SLIP_PRIOR.darkeningLag.middle + normal() * SLIP_PRIOR.darkeningLag.sd
-  const ageing = normal() * SLIP_PRIOR.ageingSd
-  const tail = drawn(SLIP_PRIOR.tails, uniform())
   const effects = new Map<string, number>()
-  const firstOf = new Map<string, number>()
-  let potsBefore = 0
   const effect = (id: string, sd: number) => {
     if (!effects.has(id)) effects.set(id, normal() * sd)
     return effects.get(id)!
   }
-  /** `isKept`: it goes into the book, so that the next pot comes after it. */
-  return (isKept = true) => {
+  return () => {
     const cornLotId = `corn ${Math.floor(uniform() * (1 + potsCount / 8))}`
     const alkaliLotId = `ash ${Math.floor(uniform() * (1 + potsCount / 6))}`
-    const first = firstOf.get(alkaliLotId) ?? potsBefore
-    if (isKept) firstOf.set(alkaliLotId, first)
     const place =
       Math.log(USUAL_MIN) +
       own +
       effect(cornLotId, spreads.cornLots) +
       effect(alkaliLotId, spreads.alkaliLots) +
-      ageing * ageAfter(potsBefore - first) +
-      flatterByPot * potsBefore +
       normal() * spreads.pots
-    if (isKept) potsBefore += 1
-    const plain = (t: number) => slippedFraction(t, place, spreads.kernels, tail)
+    const plain = (t: number) => 1 / (1 + Math.exp(-((Math.log(t) - place) / spreads.kernels + PLACE_LOGIT)))
     const share = (t: number) => (1 - hardFraction) * plain(t) + hardFraction * plain(t / 3)
     const rubs: { boiledMin: number; slippedCount: number; ofCount: number }[] = []
     for (let boiledMin = 20 + 20 * uniform(); boiledMin < 2880; boiledMin += 15) {
@@ -84,15 +71,6 @@ function kitchen({ seed, potsCount, hardFraction = 0, flatterByPot = 0 }: World)
     const pot: SlipPot = { cornLotId, alkaliLotId, usualMin: USUAL_MIN, rubs, ...(isDarkeningSeen && { darkenedMin }) }
     return { pot, slipMin: minuteOf(share) }
   }
-}
-
-function drawn(shapes: typeof SLIP_PRIOR.tails, chance: number): number {
-  let below = 0
-  for (const { shape, weight } of shapes) {
-    below += weight
-    if (chance < below) return shape
-  }
-  return shapes[0].shape
 }
 
 function minuteOf(share: (t: number) => number): number {
@@ -111,7 +89,7 @@ const NOTHING_LEARNT = learnSlip([])
 function coverage(world: Omit<World, 'seed'>, kitchensCount: number, newPotsCount: number) {
   const stages = ['before', 'darkened', 'one rub', 'two rubs'] as const
   const within = { before: 0, darkened: 0, 'one rub': 0, 'two rubs': 0 }
-  const widened = { before: 0, darkened: 0, 'one rub': 0, 'two rubs': 0 }
+  const widened = { before: 0, 'two rubs': 0 }
   const score = { before: 0, after: 0, wideBefore: 0, wideAfter: 0 }
   for (let k = 0; k < kitchensCount; k += 1) {
     const next = kitchen({ ...world, seed: SEED * 1000 + k })
@@ -120,20 +98,21 @@ function coverage(world: Omit<World, 'seed'>, kitchensCount: number, newPotsCoun
     const { beforeRubs, afterRubs } = scoreSlip(belief, WISH.rangeFraction)
     score.before += beforeRubs.withinFraction / kitchensCount
     score.after += afterRubs.withinFraction / kitchensCount
-    score.wideBefore += beforeRubs.widening.later / kitchensCount
-    score.wideAfter += afterRubs.widening.later / kitchensCount
+    score.wideBefore += beforeRubs.widening / kitchensCount
+    score.wideAfter += afterRubs.widening / kitchensCount
     for (let p = 0; p < newPotsCount; p += 1) {
-      const { pot, slipMin } = next(false)
+      const { pot, slipMin } = next()
       const { darkenedMin: _, ...bare } = pot
       for (const stage of stages) {
         const rubs = pot.rubs.slice(0, stage === 'one rub' ? 1 : stage === 'two rubs' ? 2 : 0)
         const places = slipPlaces(belief, { ...(stage === 'before' ? bare : pot), rubs })
-        const holds = (widening: typeof NO_WIDENING) => {
+        const holds = (widening: number) => {
           const { lowMin, highMin } = slipRange(places, { ...WISH, widening })
           return lowMin <= slipMin && slipMin <= highMin ? 1 / (kitchensCount * newPotsCount) : 0
         }
-        within[stage] += holds(NO_WIDENING)
-        widened[stage] += holds(rubs.length < 2 ? beforeRubs.widening : afterRubs.widening)
+        within[stage] += holds(1)
+        if (stage === 'before') widened.before += holds(beforeRubs.widening)
+        if (stage === 'two rubs') widened['two rubs'] += holds(afterRubs.widening)
       }
     }
   }
@@ -141,7 +120,7 @@ function coverage(world: Omit<World, 'seed'>, kitchensCount: number, newPotsCoun
 }
 
 // 2,000 lots: with the model right an 80 % range holds 77 to 83 of 100, widened or not, at every stage.
-test('ranges of eight in ten hold the truth of 2,000 made-up pots as often as they say', { timeout: 900_000 }, () => {
+test('ranges of eight in ten hold the truth of 2,000 made-up pots as often as they say', { timeout: 400_000 }, () => {
   const { within, widened, score } = coverage({ potsCount: 10 }, 200, 10)
   for (const share of [...Object.values(within), ...Object.values(widened), score.before, score.after]) {
     expect(share).toBeGreaterThan(0.77)
@@ -150,29 +129,23 @@ test('ranges of eight in ten hold the truth of 2,000 made-up pots as often as th
 })
 
 // Two standard errors of 500 pots on either side.
-test('the very first pot of a kitchen is foretold from the prior as it should be', { timeout: 900_000 }, () => {
+test('the very first pot of a kitchen is foretold from the prior as it should be', { timeout: 200_000 }, () => {
   const { within } = coverage({ potsCount: 0 }, 500, 1)
   for (const share of Object.values(within)) expect(Math.abs(share - 0.8)).toBeLessThan(0.036)
 })
 
-// Three standard errors of 300 pots under the 65 to 75 that longer runs gave; see decision 0153 for those.
-test.each([
-  ['one kernel in seven takes three times as long', { hardFraction: 0.15 }, 0.48],
-  ['each pot is 6 % slower than the one before', { flatterByPot: 0.06 }, 0.58],
-])(
-  'where %s, which the model does not know, widened ranges hold most of the pots',
-  {
-    timeout: 900_000,
-  },
-  (_, wrong, least) => {
-    const { within, widened, score } = coverage({ potsCount: 10, ...wrong }, 60, 5)
-    for (const stage of ['before', 'darkened', 'one rub', 'two rubs'] as const) {
-      expect(widened[stage]).toBeGreaterThan(least)
-      expect(widened[stage]).toBeGreaterThanOrEqual(within[stage])
-    }
-    expect(score.wideBefore).toBeGreaterThan(1.03)
-  },
-)
+test('where kernels do what the model does not know, the score says so and the range is widened', {
+  timeout: 200_000,
+}, () => {
+  const right = coverage({ potsCount: 20 }, 30, 2)
+  const wrong = coverage({ potsCount: 20, hardFraction: 0.15 }, 30, 2)
+  expect(wrong.score.before).toBeLessThan(right.score.before - 0.03)
+  expect(wrong.score.after).toBeLessThan(right.score.after - 0.05)
+  expect(wrong.score.wideBefore).toBeGreaterThan(right.score.wideBefore)
+  expect(wrong.score.wideAfter).toBeGreaterThan(1.08)
+  expect(wrong.widened['two rubs']).toBeGreaterThanOrEqual(wrong.within['two rubs'])
+  expect(wrong.widened.before).toBeGreaterThanOrEqual(wrong.within.before)
+})
 
 const rub = (boiledMin: number, slippedCount: number) => ({ boiledMin, slippedCount, ofCount: 20 })
 const pot = (rubs: SlipPot['rubs'], more: Partial<SlipPot> = {}): SlipPot => ({
@@ -230,7 +203,7 @@ test('the share slipped by now rises with the minutes, and every rub narrows it'
 test('a refit of 500 pots settles', { timeout: 60_000 }, () => {
   const next = kitchen({ seed: 3, potsCount: 240 })
   const belief = learnSlip(Array.from({ length: 500 }, () => next().pot))
-  expect(belief.fits.length).toBeGreaterThanOrEqual(25)
+  expect(belief.fits).toHaveLength(25)
   expect(belief.fits.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(1, 12)
 })
 
