@@ -101,7 +101,7 @@ export function slipForecast(
       potsCount,
       rubsCount: pot.rubs.length,
       usualMin: pot.usualMin,
-      widening: { ...widening },
+      widening,
     },
   }
   const now = boiledMin < low ? 'before' : boiledMin <= high ? 'within' : 'after'
