@@ -55,7 +55,7 @@ export const BOOK_PAPERS = {
     const { facts, flags, door, words } = asked
     const [origin, found] = recallOf(asked)
     const filledOn = Object.fromEntries(
-      Object.values(facts.foodLots).map((lot) => [lot.loadCode, shelfLot(lot).putUpOn]),
+      Object.values(facts.foodLots).map((lot) => [lot.loadCode, shelfLot(lot, facts).putUpOn]),
     )
     return recallNoticeOfRecall(
       found,

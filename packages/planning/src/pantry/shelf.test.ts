@@ -1,4 +1,4 @@
-import type { Facts, FoodLotFact } from '@crib/journal'
+import type { FoodLotFact, RunFact } from '@crib/journal'
 import { expect, test } from 'vitest'
 import { dayAfter, pantryShelf } from './shelf.ts'
 
@@ -15,10 +15,7 @@ const lot = (lotId: string, form: FoodLotFact['form'], instant: string, remainin
   }) as unknown as FoodLotFact
 
 const shelf = (...lots: readonly FoodLotFact[]) =>
-  pantryShelf({ foodLots: Object.fromEntries(lots.map((each) => [each.lotId, each])) } satisfies Pick<
-    Facts,
-    'foodLots'
-  >)
+  pantryShelf({ foodLots: Object.fromEntries(lots.map((each) => [each.lotId, each])), runs: {} })
 
 test('fridge before freezer before jars; flour, for which no time is printed, last', () => {
   const put = '2026-11-03T15:00:00Z'
@@ -42,6 +39,17 @@ test('what is used up is off the shelf, and the day is the day where it was done
   const late = '2026-11-04T03:30:00Z' // half past ten in the evening of the 3rd, in Toronto
   const lots = shelf(lot('gone', 'jar', late, 0), lot('here', 'jar', late, 1))
   expect(lots.map((each) => [each.lot.lotId, each.putUpOn])).toEqual([['here', '2026-11-03']])
+})
+
+test('the days of a jar are counted from its canning; of what went into the fridge instead, from its putting up', () => {
+  const at = { instant: '2026-10-04T01:30:00Z', zone: 'America/Toronto' } // the evening of the 3rd
+  const runs = { r: { runId: 'r', begun: { at } } as unknown as RunFact }
+  const ofRun = (form: FoodLotFact['form']) => ({ ...lot(form, form, '2026-10-05T13:00:00Z'), runId: 'r' })
+  const lots = pantryShelf({ foodLots: { jar: ofRun('jar'), fridge: ofRun('fridge') }, runs })
+  expect(lots.map(({ putUpOn, useFirstBy }) => [putUpOn, useFirstBy])).toEqual([
+    ['2026-10-05', '2026-10-08'],
+    ['2026-10-03', '2027-10-03'],
+  ])
 })
 
 test('a month without that day ends on its last', () => {

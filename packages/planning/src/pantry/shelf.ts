@@ -9,7 +9,7 @@ export interface ShelfLot {
   readonly lot: FoodLotFact
   /** Null where nothing is printed for this form. */
   readonly advice: KeepingAdvice | null
-  /** Calendar day of putting up, where it was done. YYYY-MM-DD */
+  /** By the calendar where it was done; of jars the day they were canned, not the day their seals were looked at. YYYY-MM-DD */
   readonly putUpOn: string
   /** The earliest day any printed advice names: eat this before others. YYYY-MM-DD; null where none is printed. */
   readonly useFirstBy: string | null
@@ -29,18 +29,19 @@ const KEPT_AS: Record<FoodLotFact['form'], KeepingForm | null> = {
 }
 
 /** What is left, the one to use first at the top; lots without a printed day stand last, oldest first. */
-export function pantryShelf({ foodLots }: Pick<Facts, 'foodLots'>): readonly ShelfLot[] {
-  return Object.values(foodLots)
+export function pantryShelf(facts: Pick<Facts, 'foodLots' | 'runs'>): readonly ShelfLot[] {
+  return Object.values(facts.foodLots)
     .filter(({ remainingCount }) => remainingCount > 0)
-    .map(shelfLot)
+    .map((lot) => shelfLot(lot, facts))
     .sort((a, b) => compare(a.useFirstBy ?? '9999', b.useFirstBy ?? '9999') || compare(a.putUpOn, b.putUpOn))
 }
 
 /** One lot with its days. */
-export function shelfLot(lot: FoodLotFact): ShelfLot {
+export function shelfLot(lot: FoodLotFact, { runs }: Pick<Facts, 'runs'>): ShelfLot {
   const form = KEPT_AS[lot.form]
   const advice = form && keepingAdvice(form)
-  const putUpOn = localDay(lot.at)
+  const run = lot.form === 'jar' && lot.runId !== undefined ? runs[lot.runId] : undefined
+  const putUpOn = localDay((run?.begun ?? lot).at)
   const keeps = advice?.keeps ?? null
   return {
     lot,
@@ -72,7 +73,7 @@ export function dayAfter(from: string, count: number, unit: 'Days' | 'Months'): 
 }
 
 /** The day of a moment where it was. YYYY-MM-DD */
-export function localDay({ instant, zone }: Pick<FoodLotFact['at'], 'instant' | 'zone'>): string {
+function localDay({ instant, zone }: Pick<FoodLotFact['at'], 'instant' | 'zone'>): string {
   return new Intl.DateTimeFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(
     new Date(instant),
   )

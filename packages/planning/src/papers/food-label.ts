@@ -1,7 +1,7 @@
 /** What a label of finished food says, from the book: how it is kept, until when by printed advice, on what conditions. */
 import { type Facts, type FoodLotFact, originOnLabel, recordAddress } from '@crib/journal'
 import type { Reckoned, Sentence } from '@crib/science'
-import { localDay, shelfLot } from '../pantry/shelf.ts'
+import { shelfLot } from '../pantry/shelf.ts'
 import { nearest, reckon } from '../shared/reckon.ts'
 import { say } from '../shared/say.ts'
 
@@ -31,13 +31,12 @@ export interface FoodLabel {
 /** The label of each jar or pack of a lot: they are alike. */
 export function foodLabel(lot: FoodLotFact, facts: Facts): FoodLabel {
   const { form, loadCode, householdName, massKg, count, departures = [] } = lot
-  const { putUpOn, useFirstBy, bestUntil } = shelfLot(lot)
+  const { putUpOn, useFirstBy, bestUntil } = shelfLot(lot, facts)
   const { corn, conditions } = originOnLabel(lot, facts)
-  const run = form === 'jar' && lot.runId !== undefined ? facts.runs[lot.runId] : undefined
   return {
     form,
     code: loadCode,
-    putUpOn: run ? localDay(run.begun.at) : putUpOn,
+    putUpOn,
     contents: corn === undefined ? say('pantry:hominy') : say('pantry:hominy-of', { name: corn }),
     ...(householdName !== undefined && { household: householdName }),
     ...(massKg !== undefined && count > 0 && { each: eachOf(massKg, count) }),

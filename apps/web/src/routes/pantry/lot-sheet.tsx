@@ -21,7 +21,7 @@ export function LotSheet({ lotId }: { readonly lotId: string }) {
   return (
     <Sheet title={lot.loadCode} drawing={lot.form === 'jar' ? 'jar' : 'tin'} lead={say(`pantry:form-${lot.form}`)}>
       <Passage>
-        <LotLines row={shelfLot(lot)} />
+        <LotLines row={shelfLot(lot, facts)} />
       </Passage>
       {lot.remainingCount > 0 ? (
         <Passage title={say('pantry:take')}>

@@ -8,7 +8,9 @@ export function recallNoticeDocument(desk: Desk, origin: RecallOrigin, contact: 
   const { facts, today, words } = desk
   const found = recall(facts, origin)
   if (found.loadCodes.length === 0) return null
-  const filledOn = Object.fromEntries(Object.values(facts.foodLots).map((lot) => [lot.loadCode, shelfLot(lot).putUpOn]))
+  const filledOn = Object.fromEntries(
+    Object.values(facts.foodLots).map((lot) => [lot.loadCode, shelfLot(lot, facts).putUpOn]),
+  )
   return recallNoticeOfRecall(
     found,
     {
