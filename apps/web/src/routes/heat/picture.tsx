@@ -35,7 +35,7 @@ export function Picture({
   const width = useWidth(box)
   const lastMin = lastMinuteOf(picture.moments)
   const [looked, setLooked] = useState<number | null>(null)
-  const atMin = Math.min(lastMin, looked ?? picture.moments.heatOffMin)
+  const atMin = Math.round(Math.min(lastMin, looked ?? picture.moments.heatOffMin))
   const values = jarAt(run, picture, atMin)
   const frames = run.pack === 'packed solid' ? work.frames : null
   const isSolid = run.pack === 'packed solid'
