@@ -366,7 +366,7 @@ export async function openState(
         await page.goto('about:blank')
         await page.goto(new URL(address, house.url).href)
       }
-      await page.getByRole('heading', { level: 1, name: heading, exact: true }).waitFor()
+      await page.getByRole('heading', { level: 1, name: heading, exact: true }).first().waitFor()
       await act?.(page)
       if (words) await page.getByText(words).first().waitFor()
     },
