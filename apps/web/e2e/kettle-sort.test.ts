@@ -42,6 +42,8 @@ describeAtHome('the sort after the cook', (home) => {
     expect(await page.getByLabel('Hull still on, weight').inputValue()).toBe('0.3 lb')
     await page.getByLabel('Weight sorted out').fill('0.4 lb')
     await tap(page, 'Done')
+    // Written down, the stage folds away by itself.
+    await page.getByLabel('Weight sorted out').waitFor({ state: 'detached' })
     await tap(page, 'Sort again, wet')
     await page.getByText('For a share, weigh the hominy you keep').waitFor()
 

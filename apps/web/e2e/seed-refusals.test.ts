@@ -49,6 +49,8 @@ describeAtHome('bad input to seed and field', (home) => {
     await count(page, 'Of these sprouted').fill('46')
     await keep.click()
     await page.getByText('Written down').first().waitFor()
+    // Once it is in the book the form is empty again.
+    await expect.poll(() => count(page, 'Of these sprouted').inputValue()).toBe('')
     await page.getByLabel('Counted on').fill('2026-03-20')
     await count(page, 'Of these sprouted').fill('30')
     await page.getByText('32 points apart, more than chance makes likely. Test a third time').waitFor()

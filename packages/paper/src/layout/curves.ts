@@ -19,12 +19,13 @@ export function curvesPiece(block: CurvesBlock, room: Room): Piece {
   const { width, type, measure } = room
   const small = { face: 'text', sizePt: type.small, grey: DARK } as const
   const wide = (text: string) => measure.width(text, 'text', type.small)
+  const wideStrong = (text: string) => measure.width(text, 'text-strong', type.small)
   const line = type.small * 1.18
   const left = Math.max(...block.up.ticks.map(({ text }) => wide(text))) + 6
   const right = Math.max(...block.upAlso.ticks.map(({ text }) => wide(text))) + 6
   const [plotWidth, plotHeight] = [width - left - right, mmToPt(block.heightMm)]
   const scaleX = scaleOf(block.across, 0, plotWidth)
-  const marks = rowsOf(block.marks.map((at, index) => ({ at: scaleX(at), wide: wide(String(index + 1)) + 6 })))
+  const marks = rowsOf(block.marks.map((at, index) => ({ at: scaleX(at), wide: wideStrong(String(index + 1)) + 6 })))
   const top = (Math.max(0, ...marks.map(({ row }) => row)) + 1) * line + 3
   const foot = top + plotHeight
   const keys = keyOf(block)
@@ -89,8 +90,8 @@ export function curvesPiece(block: CurvesBlock, room: Room): Piece {
               HAIR,
               2,
             ),
-            ...setText(text, wide(text) + 0.5, { ...small, face: 'text-strong' }, measure).ink(
-              fromX + at - wide(text) / 2,
+            ...setText(text, wideStrong(text) + 0.5, { ...small, face: 'text-strong' }, measure).ink(
+              fromX + at - wideStrong(text) / 2,
               markY,
             ),
           ]

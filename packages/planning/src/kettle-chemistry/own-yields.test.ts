@@ -55,7 +55,7 @@ test('a weight that cannot be is no yield', () => {
 })
 
 test('what a lot yielded moves the ratio plans use toward it, more than what other lots yielded', () => {
-  const rich = [1, 2, 3].map((n) => weighed(`rich ${n}`, 'flour', 3.6 * CORN_KG))
+  const rich = [1, 2, 3].map((n) => weighed(`rich ${n}`, 'flour', 3.6 * CORN_KG, 0.78))
   const poor = [1, 2, 3].map((n) => weighed(`poor ${n}`, 'flint', 2 * CORN_KG))
   const ratio = (lotId?: string) => ownHominyRatio(book(...rich, ...poor), 'loose-to-headspace', undefined, lotId)!
   // Printed 3 and three of 3.711 make 3.4266; with it as the book's word, three of 2.062 make 2.6078.
