@@ -6,6 +6,8 @@ import { axeFindings, putOn, THEMES } from './look-at.ts'
 import { tellPlannedBatch } from './told-batch.ts'
 
 const tap = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click()
+/** Once it is written down, a stage folds away by itself. */
+const openAgain = (page: Page) => page.locator('[aria-expanded="false"]', { hasText: 'Sort again, wet' }).click()
 const open = (page: Page, name: string) => page.getByText(name, { exact: true }).first().click()
 
 describeAtHome('the sort after the cook', (home) => {
@@ -42,9 +44,7 @@ describeAtHome('the sort after the cook', (home) => {
     expect(await page.getByLabel('Hull still on, weight').inputValue()).toBe('0.3 lb')
     await page.getByLabel('Weight sorted out').fill('0.4 lb')
     await tap(page, 'Done')
-    // Written down, the stage folds away by itself.
-    await page.getByLabel('Weight sorted out').waitFor({ state: 'detached' })
-    await tap(page, 'Sort again, wet')
+    await openAgain(page)
     await page.getByText('For a share, weigh the hominy you keep').waitFor()
 
     await open(page, 'Weigh the hominy')
@@ -76,7 +76,7 @@ describeAtHome('the sort after the cook', (home) => {
     await tap(page, 'Begin')
     await page.getByLabel('Weight sorted out').fill('0.1 lb')
     await tap(page, 'Done')
-    await tap(page, 'Sort again, wet')
+    await openAgain(page)
     await page.getByRole('button', { name: 'Throw out', exact: true }).waitFor()
     expect(await page.getByRole('button', { name: 'Feed', exact: true }).count()).toBe(0)
     await page.context().close()
