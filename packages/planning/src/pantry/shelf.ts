@@ -73,7 +73,7 @@ export function dayAfter(from: string, count: number, unit: 'Days' | 'Months'): 
 }
 
 /** The day of a moment where it was. YYYY-MM-DD */
-function localDay({ instant, zone }: Pick<FoodLotFact['at'], 'instant' | 'zone'>): string {
+export function localDay({ instant, zone }: Pick<FoodLotFact['at'], 'instant' | 'zone'>): string {
   return new Intl.DateTimeFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(
     new Date(instant),
   )

@@ -1,7 +1,7 @@
 /** DaysSheet: degree-days of a planting from temperatures pasted or read from a file. Props: plantingId. */
 import { type DegreeDayOutcome, dayNumber, degreeDayPlan, halfSeenOn, readPasted, totalOnDay } from '@crib/planning'
 import { convert, type MaturityGroup } from '@crib/science'
-import { useDeferredValue, useId, useMemo } from 'react'
+import { useDeferredValue, useMemo } from 'react'
 import { useBook } from '../../book/book.tsx'
 import { useHalfTyped } from '../../half-typed.ts'
 import {
@@ -15,6 +15,7 @@ import {
   Refusal,
   Sheet,
   TextField,
+  TextFileField,
 } from '../../parts-of-the-sheet/index.ts'
 import { NotHere } from '../../shell/not-here.tsx'
 import { useWords } from '../../words.tsx'
@@ -38,7 +39,6 @@ const MOST_TEXT = 60_000
 export default function DaysSheet({ plantingId }: { readonly plantingId: string }) {
   const { facts } = useBook()
   const { say } = useWords()
-  const fileId = useId()
   const [typed, setTyped] = useHalfTyped<Typed>(`degree-days:${plantingId}`, FRESH)
   const planting = facts.plantings[plantingId]
   const plantedOn = planting?.plantedOn ?? ''
@@ -63,19 +63,11 @@ export default function DaysSheet({ plantingId }: { readonly plantingId: string 
           lines={6}
           maxLength={MOST_TEXT}
         />
-        <div className="field">
-          <label htmlFor={fileId}>{say('field:screen-days-file')}</label>
-          <input
-            id={fileId}
-            className="written"
-            type="file"
-            accept=".csv,.txt,text/csv,text/plain"
-            onChange={async (event) => {
-              const [file] = event.target.files ?? []
-              if (file) change({ pasted: (await file.text()).slice(0, MOST_TEXT) })
-            }}
-          />
-        </div>
+        <TextFileField
+          label={say('field:screen-days-file')}
+          mostCharacters={MOST_TEXT}
+          onText={(pasted) => change({ pasted })}
+        />
         <ChoiceTags
           legend={say('field:screen-days-scale')}
           options={[

@@ -5,7 +5,6 @@
 import { dryingPlan, readDryingAir } from '@crib/planning'
 import { type AirSpell, type Sentence, ValidRangeError } from '@crib/science'
 import type { MessageKey } from '@crib/wording'
-import { useId } from 'react'
 import { useHalfTyped } from '../../half-typed.ts'
 import {
   BigNumber,
@@ -16,6 +15,7 @@ import {
   QuantityField,
   Reasons,
   TextField,
+  TextFileField,
 } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { useWritten } from './written.tsx'
@@ -34,7 +34,6 @@ interface Tray {
 
 export function ToldAir({ name, ...tray }: Tray & { readonly name: string }) {
   const { say, sentence } = useWords()
-  const fileId = useId()
   const [as, setAs] = useHalfTyped<'one' | 'table'>(`drying:${name}:air-as`, 'one')
   const [scale, setScale] = useHalfTyped<'F' | 'C'>(`drying:${name}:air-scale`, 'F')
   const [pasted, setPasted] = useHalfTyped(`drying:${name}:air-table`, '')
@@ -84,19 +83,7 @@ export function ToldAir({ name, ...tray }: Tray & { readonly name: string }) {
             lines={6}
             maxLength={MOST_TEXT}
           />
-          <div className="field">
-            <label htmlFor={fileId}>{say('keeping:screen-air-file')}</label>
-            <input
-              id={fileId}
-              className="written"
-              type="file"
-              accept=".csv,.txt,text/csv,text/plain"
-              onChange={async (event) => {
-                const [file] = event.target.files ?? []
-                if (file) setPasted((await file.text()).slice(0, MOST_TEXT))
-              }}
-            />
-          </div>
+          <TextFileField label={say('keeping:screen-air-file')} mostCharacters={MOST_TEXT} onText={setPasted} />
         </>
       )}
       <div aria-live="polite" className="passage-body">

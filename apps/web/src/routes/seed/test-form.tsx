@@ -29,7 +29,9 @@ export function SproutingTestForm({ choice, today }: { readonly choice: LotChoic
       onSubmit={async () => {
         if (!counted || !said?.ok) return
         const body = { seedLotId: lot.seedLotId, testedOn, sproutedCount: counted.sproutedCount, ofCount: testedCount }
-        if (await record.keep('germination-tested', body)) setSproutedCount(null)
+        // The next count may be typed already while this one is being written.
+        if (await record.keep('germination-tested', body))
+          setSproutedCount((now) => (now === counted.sproutedCount ? null : now))
       }}
     >
       <WhichLot {...choice} />
