@@ -87,7 +87,7 @@ describeAtHome('a kitchen of two dozen households', (home) => {
       '1 cup',
       'B: 27 jars through it',
       'each canner gets its own card',
-      'at least 4 liquid pint or 2 liquid quart jars; federal guidance sets no minimum',
+      'at least 4 pint or 2 quart jars; federal guidance sets no minimum',
       'Jars of water can fill gaps',
       'carries household, load code and date',
       'labelled cloth bags, or are pooled by consent',
