@@ -201,6 +201,7 @@ describeInBrowser('people', () => {
     await expect
       .poll(async () => (await (await page.request.get(`${named.url}api/people/me`)).json()).person?.name)
       .toBe('Rook')
+    await page.getByRole('heading', { level: 1, name: 'Kettle & Crib' }).waitFor()
     expect(faults).toEqual([])
     await context.close()
     await named.close()
