@@ -39,15 +39,15 @@ export type RecallFacts = Pick<Facts, 'runs' | 'batches' | 'foodLots' | 'cornLot
 interface GrowingNode {
   readonly code: string
   readonly lots: FoodLotFact[]
-  readonly runs: RunFact[]
-  readonly batchIds: string[]
-  /** Of most codes nothing is made, and a list for each of them would cost more than the rest. */
+  /** One run, one batch and nothing made of it is what most codes have: no room is kept in these lists for more. */
+  runs: readonly RunFact[]
+  batchIds: readonly string[]
   usedInBatchIds: readonly string[]
   madeIntoCodes: readonly string[]
   toldElsewhereCount: number
 }
 
-const NONE: readonly string[] = []
+const NONE: readonly never[] = []
 
 /** Every code of the book with what stands behind it and what was made from it. */
 export function recallGraph({ runs, batches, foodLots, alkaliLots }: RecallFacts): RecallGraph {
@@ -58,11 +58,11 @@ export function recallGraph({ runs, batches, foodLots, alkaliLots }: RecallFacts
   const nodeOf = (code: string): GrowingNode => {
     const known = nodes.get(code)
     if (known) return known
-    const node = {
+    const node: GrowingNode = {
       code,
       lots: [],
-      runs: [],
-      batchIds: [],
+      runs: NONE,
+      batchIds: NONE,
       usedInBatchIds: NONE,
       madeIntoCodes: NONE,
       toldElsewhereCount: 0,
@@ -72,18 +72,18 @@ export function recallGraph({ runs, batches, foodLots, alkaliLots }: RecallFacts
   }
   const cameFrom = (node: GrowingNode, batchId: string | undefined): void => {
     if (batchId === undefined || node.batchIds[0] === batchId || node.batchIds.includes(batchId)) return
-    node.batchIds.push(batchId)
+    node.batchIds = withOneMore(node.batchIds, batchId)
     push(codesOfBatch, batchId, node.code)
   }
   const usedFor = (node: GrowingNode, { loadCode, uses }: FoodLotFact): void => {
     for (const { how, batchId, intoLotId } of uses) {
       const into = intoLotId === undefined ? undefined : foodLots[intoLotId]?.loadCode
       if (into !== undefined && into !== loadCode && !node.madeIntoCodes.includes(into)) {
-        node.madeIntoCodes = [...node.madeIntoCodes, into]
+        node.madeIntoCodes = withOneMore(node.madeIntoCodes, into)
         push(madeFromCodes, into, loadCode)
       }
       if (how !== 'used-in-batch' || batchId === undefined || node.usedInBatchIds.includes(batchId)) continue
-      node.usedInBatchIds = [...node.usedInBatchIds, batchId]
+      node.usedInBatchIds = withOneMore(node.usedInBatchIds, batchId)
       push(codesIntoBatch, batchId, node.code)
     }
   }
@@ -91,7 +91,7 @@ export function recallGraph({ runs, batches, foodLots, alkaliLots }: RecallFacts
   for (const runId in runs) {
     const run = runs[runId]!
     const node = nodeOf(run.begun.loadCode)
-    node.runs.push(run)
+    node.runs = withOneMore(node.runs, run)
     cameFrom(node, run.begun.batchId)
   }
   let node: GrowingNode | undefined
@@ -108,7 +108,7 @@ export function recallGraph({ runs, batches, foodLots, alkaliLots }: RecallFacts
     const run = runs[lot.runId]
     if (run && run.begun.loadCode !== lot.loadCode) {
       nodeOf(run.begun.loadCode).toldElsewhereCount += lot.count
-      if (!node.runs.includes(run)) node.runs.push(run)
+      if (!node.runs.includes(run)) node.runs = withOneMore(node.runs, run)
       cameFrom(node, run.begun.batchId)
     }
   }
@@ -151,6 +151,10 @@ function batchesOfJudgements(alkaliLots: RecallFacts['alkaliLots']): Map<string,
   for (const { alkaliLotId, judgements } of Object.values(alkaliLots))
     for (const { batchId } of judgements) if (batchId !== undefined) push(lotsByBatch, batchId, alkaliLotId)
   return lotsByBatch
+}
+
+function withOneMore<T>(list: readonly T[], value: T): readonly T[] {
+  return list.length === 0 ? [value] : [...list, value]
 }
 
 function push<T>(map: Map<string, T[]>, key: string, value: T): void {
