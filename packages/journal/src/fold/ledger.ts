@@ -108,9 +108,11 @@ export function standingLines(
   const lines: LedgerLine[] = []
   const questions: Question[] = []
   for (const line of ledger.byEntity[entity] ?? []) {
-    const amended = mayBeAmended ? amend(ledger, line) : { line, questions: [] }
-    questions.push(...amended.questions, ...lineQuestions(amended.line ?? line, entity))
-    if (amended.line) lines.push(amended.line)
+    const amended = mayBeAmended ? amend(ledger, line) : null
+    if (amended) questions.push(...amended.questions)
+    const standing = amended ? amended.line : line
+    askOfLine(standing ?? line, entity, questions)
+    if (standing) lines.push(standing)
   }
   return { lines: lines.sort(compareLines), questions }
 }
@@ -118,8 +120,7 @@ export function standingLines(
 /** A clock a few minutes off between two devices is common; more is asked about. */
 const WRITTEN_BEFORE_TOLERANCE_MS = 10 * 60_000
 
-function lineQuestions(line: LedgerLine, entity: string): Question[] {
-  const questions: Question[] = []
+function askOfLine(line: LedgerLine, entity: string, questions: Question[]): void {
   // Both are UTC to the millisecond, so their texts compare as their times do; most lines were written afterwards.
   const ahead = line.instant > line.writtenAt
   if (ahead && Date.parse(line.instant) - Date.parse(line.writtenAt) > WRITTEN_BEFORE_TOLERANCE_MS) {
@@ -130,5 +131,4 @@ function lineQuestions(line: LedgerLine, entity: string): Question[] {
     const params = { kind: line.kind, entryId: line.id }
     questions.push({ code: 'question-two-entries-one-id', params, entryIds: [line.id], entities: [entity] })
   }
-  return questions
 }

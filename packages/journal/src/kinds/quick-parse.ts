@@ -122,10 +122,21 @@ function variantParser({ key, options }: SchemaNode): Parse {
 
 type Check = (value: unknown) => boolean
 
+/** Lines of one story come one behind the other and name the same ids. */
+function matching(pattern: RegExp): Check {
+  let matched: unknown
+  return (value) => {
+    if (value === matched) return true
+    if (!pattern.test(value as string)) return false
+    matched = value
+    return true
+  }
+}
+
 function checkOf({ kind, type, requirement }: SchemaNode): Check {
   if (type === 'trim') return (value) => typeof value === 'string' && value === value.trim()
   if (kind !== 'validation') return () => false
-  if (requirement instanceof RegExp) return (value) => requirement.test(value as string)
+  if (requirement instanceof RegExp) return matching(requirement)
   if (typeof requirement === 'function') return requirement as Check
   const limit = requirement as number
   if (type === 'min_length') return (value) => (value as string).length >= limit

@@ -96,8 +96,8 @@ export function entryOf(row: ReadRow): StoredEntry {
 }
 
 /** What the fold needs of an entry: fewer columns than the whole, since a million of them are read at once. */
-export const LINE_COLUMNS = `e.id, e.device_id || ' ' || e.person_id || ' ' || e.visibility || ' ' || e.kind || ' ' ||
-  e.kind_version || ' ' || e.happened_zone, e.device_seq, e.happened_at, e.written_at, e.hash, b.value, e.arrival`
+export const LINE_COLUMNS = `e.id, concat_ws(' ', e.device_id, e.person_id, e.visibility, e.kind, e.kind_version,
+  e.happened_zone), e.device_seq, e.happened_at, nullif(e.written_at, e.happened_at), e.hash, b.value, e.arrival`
 
 export type LineRow = readonly [
   id: string,
@@ -105,7 +105,8 @@ export type LineRow = readonly [
   likeOthers: string,
   deviceSeq: number,
   happenedAt: string,
-  writtenAt: string,
+  /** Null where it was written down as it happened. */
+  writtenAt: string | null,
   hash: string,
   value: string | null,
   arrival: number,
@@ -116,13 +117,18 @@ type LikeOthers = Pick<LedgerLine, 'deviceId' | 'personId' | 'visibility' | 'kin
 
 const likeOthers = new Map<string, LikeOthers>()
 const MOST_KEPT = 5000
+let lastText = ''
+let lastRead: LikeOthers | undefined
 
 /** Only a zone may hold spaces. */
 function likeOthersOf(text: string): LikeOthers {
-  const known = likeOthers.get(text)
-  if (known) return known
+  // Of one story most lines are: comparing two texts costs less than looking one up.
+  if (lastRead && text === lastText) return lastRead
+  lastText = text
+  lastRead = likeOthers.get(text)
+  if (lastRead) return lastRead
   const [deviceId, personId, visibility, kind, kindVersion, ...zone] = text.split(' ') as string[]
-  const read = {
+  lastRead = {
     deviceId: deviceId!,
     personId: personId!,
     visibility: visibility as Visibility,
@@ -131,8 +137,8 @@ function likeOthersOf(text: string): LikeOthers {
     zone: zone.join(' '),
   }
   if (likeOthers.size >= MOST_KEPT) likeOthers.clear()
-  likeOthers.set(text, read)
-  return read
+  likeOthers.set(text, lastRead)
+  return lastRead
 }
 
 export function filedLine(row: LineRow, kitchenId: string): FiledLine {
@@ -151,12 +157,11 @@ export function filedLine(row: LineRow, kitchenId: string): FiledLine {
     kindVersion,
     instant,
     zone,
-    writtenAt,
+    writtenAt: writtenAt ?? instant,
     body: read?.ok ? read.body : null,
   }
-  const filed = { arrival, ...(filedUnder !== undefined && { filedUnder }) }
-  if (read?.ok) return { line, story: read.entity, ...filed }
-  return { line: { ...line, why: read ? read.why : 'erased' }, story: UNREAD, ...filed }
+  if (read?.ok) return { line, story: read.entity, arrival, filedUnder }
+  return { line: { ...line, why: read ? read.why : 'erased' }, story: UNREAD, arrival, filedUnder }
 }
 
 /** An entry ready to be kept: whole by itself, with the text its body is kept as. */

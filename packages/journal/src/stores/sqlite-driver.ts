@@ -2,12 +2,12 @@
 import { accessSync, constants } from 'node:fs'
 import { dirname } from 'node:path'
 import { backup, DatabaseSync, type SQLInputValue, type StatementSync } from 'node:sqlite'
-import { type SqliteDatabase, SqliteDialect, type SqliteStatement } from 'kysely'
+import type { SqliteDatabase, SqliteStatement } from 'kysely'
 import { StoreTrouble, type TroubleCode } from './trouble.ts'
 
 export interface OpenedDatabase {
-  /** For the query builder that makes the tables. */
-  readonly dialect: SqliteDialect
+  /** For the query builder that makes the tables. A thread that only reads does without it, and loads it not. */
+  readonly forBuilder: SqliteDatabase
   /** Runs bare SQL, such as a pragma. */
   readonly exec: (sql: string) => void
   /** Rows as arrays, in the order of the columns selected. */
@@ -64,9 +64,8 @@ export function openDatabase(file: string, { mostPages }: DatabaseOptions = {}):
     }
     return statement
   }
-  const database: SqliteDatabase = { close: () => raw.close(), prepare: (sql) => wrap(raw.prepare(sql)) }
   return {
-    dialect: new SqliteDialect({ database }),
+    forBuilder: { close: () => raw.close(), prepare: (sql) => wrap(raw.prepare(sql)) },
     exec: (sql) => named(() => raw.exec(sql)),
     all: <Row>(sql: string, parameters: readonly SQLInputValue[] = []) =>
       named(() => prepared(sql).all(...parameters) as unknown as Row[]),

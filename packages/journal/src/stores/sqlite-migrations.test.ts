@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { Kysely } from 'kysely'
+import { Kysely, SqliteDialect } from 'kysely'
 import { Migrator } from 'kysely/migration'
 import { expect, test } from 'vitest'
 import { canonicalJson } from '../json.ts'
@@ -19,7 +19,7 @@ test('[J71] a book of the first layout opens with every line, in its order, and 
     author.write('pot-recorded', { potId: kitchen.newId(), name, volumeL: 10, material: 'enamel' }),
   )
   const old = openDatabase(file)
-  const db = new Kysely<unknown>({ dialect: old.dialect })
+  const db = new Kysely<unknown>({ dialect: new SqliteDialect({ database: old.forBuilder }) })
   const { error } = await new Migrator({ db, provider: MIGRATIONS, disableTransactions: true }).migrateTo(
     '0001-entries',
   )

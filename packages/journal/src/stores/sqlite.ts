@@ -1,6 +1,6 @@
 /** The embedded store: one file, every acknowledged entry synced to disk. */
 import { statSync } from 'node:fs'
-import { Kysely } from 'kysely'
+import { Kysely, SqliteDialect } from 'kysely'
 import { Migrator } from 'kysely/migration'
 import { createVerifier } from '../chain.ts'
 import type { ChainHead, StoredEntry } from '../envelope.ts'
@@ -90,7 +90,7 @@ export async function openSqliteStore(file: string, options: DatabaseOptions = {
 }
 
 async function migrate(db: OpenedDatabase, file: string): Promise<void> {
-  const builder = new Kysely<unknown>({ dialect: db.dialect })
+  const builder = new Kysely<unknown>({ dialect: new SqliteDialect({ database: db.forBuilder }) })
   const migrator = new Migrator({ db: builder, provider: MIGRATIONS, disableTransactions: true })
   await inTurn(file, async () => {
     // Another program may be opening the new file too: the second waits here and finds the tables made.

@@ -12,7 +12,7 @@ import type { FactChange, FactRow, FactTables, FiledLine, LaneRows, QuestionRows
 import { askAcross, factRow, pageLedger, RANK, storyRows, unreadRows } from './story-rows.ts'
 
 /** Small enough that what a page leaves behind is cleared away while it is young. */
-const LINES_AT_ONCE = 1000
+const LINES_AT_ONCE = 500
 
 /** Stories folded, in threads from `longBook` entries on; null when another program changed the facts meanwhile. */
 export async function foldAnew(
@@ -93,15 +93,27 @@ async function eachPart(
     const page = await tables.inStoryOrder(kitchenId, { ...place, upTo, limit: LINES_AT_ONCE })
     const whole: Map<string, LedgerLine[]> = new Map(open ? [open] : [])
     const unread: FiledLine[] = []
-    let next: typeof place | null = null
+    let next = null as { story: string; arrival: number } | null
+    let telling = null as { readonly story: string; readonly lines: LedgerLine[] } | null
     for (const each of page) {
       const story = each.filedUnder!
+      // Mostly it is the story of the line before.
+      if (next && story === telling?.story && each.story !== UNREAD) {
+        telling.lines.push(each.line)
+        next.arrival = each.arrival
+        continue
+      }
       if (!story.startsWith(beginning)) break
-      const passed = past.find((type) => story.startsWith(type))
+      const passed: string | undefined = past.find((type) => story.startsWith(type))
       next = passed === undefined ? { story, arrival: each.arrival } : { story: `${passed}\u{7e}`, arrival: 0 }
       if (passed !== undefined) break
       if (each.story === UNREAD) unread.push(each)
-      else push(whole, story, each.line)
+      else {
+        const lines: LedgerLine[] = whole.get(story) ?? []
+        lines.push(each.line)
+        whole.set(story, lines)
+        telling = { story, lines }
+      }
     }
     // The last story of a page may go on in the next one.
     const last: LedgerLine[] | undefined = next ? whole.get(next.story) : undefined
@@ -240,10 +252,4 @@ function addAmending(
     needed.set(AMENDING + id, amending)
     addAmending(needed, amending, amendments)
   }
-}
-
-function push(map: Map<string, LedgerLine[]>, story: string, line: LedgerLine): void {
-  const lines = map.get(story)
-  if (lines) lines.push(line)
-  else map.set(story, [line])
 }

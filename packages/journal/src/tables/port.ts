@@ -16,7 +16,7 @@ export interface FiledLine {
   /** The story it belongs to by this version's reading. */
   readonly story: string
   /** The story it was filed under when it arrived, where that was asked for. */
-  readonly filedUnder?: string
+  readonly filedUnder?: string | undefined
   readonly arrival: number
 }
 
