@@ -23,4 +23,13 @@ export function factTables(types: { readonly text: string; readonly big: string 
   return TABLES.map((table) => table.replaceAll('{text}', types.text).replaceAll('{big}', types.big))
 }
 
+/**
+ * Who names a story, with the story that names it in the index as well: without it a planner that has counted nothing
+ * read all the references of a kitchen instead.
+ */
+export const REFS_EITHER_WAY = [
+  'drop index story_ref_back',
+  'create index story_ref_back on story_ref (kitchen_id, to_story, from_story)',
+]
+
 export const FACT_TABLES = factTables({ text: 'text', big: 'integer' })

@@ -4,7 +4,7 @@
  * engine can lay each kitchen's rows together. No advisory locks, no notifications, no sequences.
  */
 import type { PoolClient } from 'pg'
-import { factTables } from './fact-tables.ts'
+import { factTables, REFS_EITHER_WAY } from './fact-tables.ts'
 import { StoreTrouble } from './trouble.ts'
 
 /** Names compare byte by byte, as in every other store, whatever the language of the database. */
@@ -62,6 +62,7 @@ const STEPS: readonly (readonly string[])[] = [
     ),
     ...factTables({ text: TEXT, big: 'bigint' }),
   ],
+  REFS_EITHER_WAY,
 ]
 
 const FIRST = [

@@ -110,7 +110,7 @@ export function sqlFacts(engine: SqlEngine, bodies = BODIES, ofEntry = 'e.kitche
       const list = JSON.stringify(stories)
       const rows = await engine.all<[string, string]>(
         `select from_story, to_story from story_ref where kitchen_id = ? and from_story in ${engine.textList}
-          union select from_story, to_story from story_ref where kitchen_id = ? and to_story in ${engine.textList}`,
+          union all select from_story, to_story from story_ref where kitchen_id = ? and to_story in ${engine.textList}`,
         [kitchenId, list, kitchenId, list],
       )
       return rows.map(([from, to]) => ({ from, to }))

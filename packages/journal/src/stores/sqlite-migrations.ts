@@ -1,7 +1,7 @@
 /** Tables of the embedded store, step by step. A step that has shipped is never edited; the next one is added. */
 import { type Kysely, sql } from 'kysely'
 import type { Migration } from 'kysely/migration'
-import { FACT_TABLES } from './fact-tables.ts'
+import { FACT_TABLES, REFS_EITHER_WAY } from './fact-tables.ts'
 import { entryOf, READ_COLUMNS, type ReadRow, storyOf } from './rows.ts'
 
 const STEPS: Record<string, Migration> = {
@@ -53,6 +53,11 @@ const STEPS: Record<string, Migration> = {
       for (const trigger of [...TRIGGERS.filter((each) => !each.includes(' on body')), ...BODY_TRIGGERS])
         await run(trigger)
       for (const table of FACT_TABLES) await run(table)
+    },
+  },
+  '0003-references-either-way': {
+    async up(db: Kysely<unknown>) {
+      for (const step of REFS_EITHER_WAY) await sql.raw(step).execute(db)
     },
   },
 }

@@ -8,7 +8,7 @@ import { UNREAD } from '../fold/ledger.ts'
 import type { Part } from '../fold/story-facts.ts'
 import { KINDS } from '../kinds/index.ts'
 import { AMENDING } from './amended.ts'
-import { derive, deriveCanners, factKey, refsNow } from './derive.ts'
+import { derive, deriveCanners, factKey } from './derive.ts'
 import { foldAnew } from './fold-anew.ts'
 import type { FactRow, FactState, FactTables, FiledLine, QuestionRows } from './port.ts'
 import { factRow, pageLedger, storyRows, unreadRows } from './story-rows.ts'
@@ -115,10 +115,8 @@ async function foldOn(
 
   const before = await tables.refs(kitchenId, [...touched])
   const reached = new Set(touched)
-  for (const { from, to } of [...before, ...(await refsNow(tables, kitchenId, [...touched], newRefs))]) {
-    reached.add(from)
-    reached.add(to)
-  }
+  for (const { from, to } of before) reached.add(from).add(to)
+  for (const named of newRefs.values()) for (const to of named) reached.add(to)
   const derived = await derive(tables, kitchenId, { reached, newFacts, newRefs })
   const settled = new Set(derived.facts.map(({ part, id }) => factKey(part, id)))
   for (const [key, fact] of newFacts) {

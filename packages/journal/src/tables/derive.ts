@@ -103,7 +103,7 @@ export async function deriveCanners(tables: FactTables, kitchenId: string, newFa
 }
 
 /** Names between stories as they will stand once the change is in. */
-export async function refsNow(
+async function refsNow(
   tables: FactTables,
   kitchenId: string,
   stories: readonly string[],
