@@ -2,8 +2,9 @@
 import { conductInto } from '@crib/science'
 import { plainCylinderMesh } from '../packages/science/src/heat/jar-mesh.ts'
 import { CELLS, FOOD, HISTORY, INITIAL_C, PINT, STEP_COUNT } from './heat-made.ts'
+import { peakKb } from './peak-memory.ts'
 
-const beforeKb = process.resourceUsage().maxRSS
+const beforeKb = peakKb()
 conductInto(plainCylinderMesh(PINT, FOOD, CELLS), {
   initialC: () => INITIAL_C,
   water: HISTORY,
@@ -12,4 +13,4 @@ conductInto(plainCylinderMesh(PINT, FOOD, CELLS), {
   stepS: 1,
   keepEvery: 60,
 })
-console.log(JSON.stringify({ beforeKb, peakKb: process.resourceUsage().maxRSS }))
+console.log(JSON.stringify({ beforeKb, peakKb: peakKb() }))

@@ -1,6 +1,7 @@
 /** Folds one kitchen's book in a program of its own and tells what it took, as JSON. Run by journal-million.ts. */
 import { enableCompileCache } from 'node:module'
 import { openBook, openStore } from '@crib/journal/open'
+import { peakKb } from './peak-memory.ts'
 import { median } from './question.ts'
 
 enableCompileCache() // as the server and the terminal do
@@ -11,7 +12,7 @@ const from = performance.now()
 const book = await openBook(store, kitchenId)
 const [first] = await book.list('runs', { onlyOpen: true, limit: 20 })
 const firstMs = performance.now() - from
-const peakKb = process.resourceUsage().maxRSS
+const mostKb = peakKb()
 const screens: number[] = []
 if (does === 'warm') {
   const runs = await book.list('runs', { limit: 500 })
@@ -39,4 +40,4 @@ const sorted = screens.toSorted((a, b) => a - b)
 const p99Ms = sorted[Math.ceil(sorted.length * 0.99) - 1] ?? 0
 const medianMs = sorted.length > 0 ? median(sorted) : 0
 await store.close()
-console.log(JSON.stringify({ firstMs, peakKb, p99Ms, medianMs, found: first !== undefined }))
+console.log(JSON.stringify({ firstMs, peakKb: mostKb, p99Ms, medianMs, found: first !== undefined }))

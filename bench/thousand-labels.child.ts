@@ -1,6 +1,7 @@
 /** Sets 1,000 labels in a program of its own and tells what it took, as JSON. Run by thousand-labels.ts. */
 import { enableCompileCache } from 'node:module'
 import type { Reckoned } from '@crib/science'
+import { peakKb } from './peak-memory.ts'
 
 // As server and terminal do: what was compiled once is not held in memory as source again.
 enableCompileCache()
@@ -30,4 +31,4 @@ const setting = { paper: 'letter', invented: false, edition: 'bench', madeAt: '2
 const from = performance.now()
 const pdf = await renderPdf(foodLabels(labels, { sheet: 'letter-2x5' }, setting, createWords()))
 const tookMs = performance.now() - from
-console.log(JSON.stringify({ tookMs, peakKb: process.resourceUsage().maxRSS, bytes: pdf.byteLength }))
+console.log(JSON.stringify({ tookMs, peakKb: peakKb(), bytes: pdf.byteLength }))

@@ -19,6 +19,8 @@ test('planted upward, impure, sideways and circular imports are each found', asy
   plant('packages/planning/src/impure.ts', "export { readFileSync } from 'node:fs'\n")
   plant('packages/planning/src/a.ts', "import { b } from './b.ts'\nexport const a = () => b\n")
   plant('packages/planning/src/b.ts', "import { a } from './a.ts'\nexport const b = () => a\n")
+  plant('packages/paper/src/reckons.ts', "export { readFileSync } from '../../planning/src/impure.ts'\n")
+  plant('packages/paper/src/shapes.ts', "export type { readFileSync } from '../../planning/src/impure.ts'\n")
   plant('apps/web/src/x.ts', 'export const x = 1\n')
   plant('apps/cli/src/sideways.ts', "export { x } from '../../web/src/x.ts'\n")
 
@@ -31,7 +33,9 @@ test('planted upward, impure, sideways and circular imports are each found', asy
       'science-has-no-dependencies',
       'pure-packages-use-no-node',
       'no-circular',
+      'paper-takes-only-types-of-what-reckons',
       'apps-import-no-other-app',
     ]),
   )
+  expect(faults.filter((fault) => fault.includes('packages/paper/src/shapes.ts'))).toEqual([])
 })

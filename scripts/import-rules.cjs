@@ -33,6 +33,13 @@ module.exports = {
       to: { pathNot: '^packages/science/' },
     },
     {
+      // A sheet is set from what was reckoned: a thread that only sets it need not load what reckons.
+      name: 'paper-takes-only-types-of-what-reckons',
+      severity: 'error',
+      from: { path: '^packages/paper/src', pathNot: '\\.test\\.ts$' },
+      to: { path: '^packages/(planning|journal)/', dependencyTypesNot: ['type-only'] },
+    },
+    {
       name: 'apps-import-no-other-app',
       severity: 'error',
       from: { path: '^apps/([^/]+)/', pathNot: '\\.test\\.ts$|/e2e/' },

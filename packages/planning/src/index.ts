@@ -349,7 +349,7 @@ export {
   whyNoSlip,
 } from './kettle-chemistry/weak-pot.ts'
 export { type FiveWaysSetup, fiveWays, type ToldLine } from './pantry/five-ways.ts'
-export { dayAfter, localDay, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
+export { dayAfter, pantryShelf, type ShelfLot, shelfLot } from './pantry/shelf.ts'
 export { type UnsealedJars, unsealedJars } from './pantry/unsealed-jars.ts'
 export { type LidNeed, lidsAndJarsToBuy, type UseForecast, useForecasts } from './pantry/use-forecast.ts'
 export { type CornStrand, type PlaceOfCorn, type WhereItWent, whereItWent } from './pantry/where-it-went.ts'

@@ -1,5 +1,5 @@
 /** A keeper's own run on a sheet: temperatures measured and modelled, and what departed. No total is made of them. */
-import { localDay, type RunHeat } from '@crib/planning'
+import type { RunHeat } from '@crib/planning'
 import type { Sentence } from '@crib/science'
 import { formatQuantity, type Words } from '@crib/wording'
 import { blocksOf, dateText, documentOf, type PrintSetting, wordAll } from '../documents/said.ts'
@@ -26,7 +26,7 @@ export function runHeatSheet(heat: RunHeat, setting: PrintSetting, words: Words)
       {
         kind: 'head',
         title,
-        lines: [[dateText(localDay(begun.at)), about].join('  ·  ')],
+        lines: [[dateText(heat.onDay), about].join('  ·  ')],
         strongLines: [say('heat:does-not-change-directions')],
       },
       heat.measured.length > 0 ? curves(heat, words) : undefined,

@@ -9,6 +9,7 @@ import { processLog } from '../canner/process-log.ts'
 import { createRunClock } from '../canner/run-clock.ts'
 import { runRecords } from '../canner/run-event.ts'
 import { pressureTrace } from '../canner/trace.ts'
+import { localDay } from '../pantry/shelf.ts'
 import type { LoggerTrace } from './logger-traces.ts'
 import { madeUpLikeRun } from './made-up-run.ts'
 import { type Replay, replayRun } from './replay.ts'
@@ -35,6 +36,8 @@ export interface RunHeatMark {
 export interface RunHeat {
   readonly run: RunFact
   readonly zone: string
+  /** The day it began where it was. YYYY-MM-DD */
+  readonly onDay: string
   readonly measured: readonly MeasuredTrace[]
   /** Middle of a kernel, and of a solid pack. [°C]  Empty where pressure was never told. */
   readonly modelled: Extract<Replay, { ok: true }>['modelled']
@@ -74,7 +77,7 @@ export function runHeat(facts: Facts, run: RunFact, logged?: LoggedRun): RunHeat
   const modelled = replay.ok ? replay.modelled : []
   const told = processLog({ setup, records, nowMs: 0, loadCode, cannerName })
   return {
-    ...{ run, zone: run.begun.at.zone },
+    ...{ run, zone: run.begun.at.zone, onDay: localDay(run.begun.at) },
     ...{ measured, modelled },
     beside: replay.ok ? replay.beside : null,
     marks: records
