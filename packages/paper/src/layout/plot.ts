@@ -10,6 +10,10 @@ export const PLOT_RING_MM = 11
 /** Beside the ring, for the words of the short side. [mm] */
 export const PLOT_SIDE_MM = 24
 
+/** From the edge of the plot to an arrow's head, and from there to its mark. */
+const ARROW_PT = 14
+const MARK_GAP_PT = 2
+
 /** @throws {RangeError} when the plot at its scale is wider than the sheet. */
 export function plotPiece(block: PlotBlock, { width, type, measure }: Room): Piece {
   const perM = mmToPt(1000 / block.scale)
@@ -18,25 +22,35 @@ export function plotPiece(block: PlotBlock, { width, type, measure }: Room): Pie
   if (long + 2 * (ring + side) > width + 0.01) {
     throw new RangeError(`a plot of ${block.lengthM} m at 1 to ${block.scale} is wider than the sheet`)
   }
+  const marks = block.towards.map(({ deg, mark }) => {
+    const word = setText(mark, width, { face: 'text-strong', sizePt: type.small }, measure)
+    const wide = measure.width(mark, 'text-strong', type.small)
+    const angle = (deg * Math.PI) / 180
+    // Half of the word's box, seen along the arrow: its middle lies that far beyond the head.
+    const half = (Math.abs(Math.cos(angle)) * wide + Math.abs(Math.sin(angle)) * word.height) / 2
+    return { deg, word, wide, atPt: ARROW_PT + MARK_GAP_PT + half, reachPt: ARROW_PT + 2 * (MARK_GAP_PT + half) }
+  })
+  // In large print the marks reach beyond the ring, and the words of the sides make room.
+  const clear = Math.max(ring, ...marks.map(({ reachPt }) => reachPt))
   const small = { face: 'text', sizePt: type.small, grey: DARK } as const
   const strong = { face: 'text-strong', sizePt: type.body } as const
   const over = setText(block.lengthText, width - 2 * side, { ...strong, align: 'centre' }, measure)
-  const beside = setText(block.widthText, side, strong, measure)
+  const beside = setText(block.widthText, (width - long) / 2 - clear, strong, measure)
   const barWords = setText(block.scaleText, width - block.barM * perM - mmToPt(4), small, measure)
   const barHeight = Math.max(barWords.height, mmToPt(5))
   const body = Math.max(across, beside.height)
   const top = over.height
   return {
-    height: top + body + 2 * ring + barHeight,
+    height: top + body + 2 * clear + barHeight,
     gapBefore: type.gap,
     ink: (x, y) => {
       const left = x + (width - long) / 2
-      const high = y + top + ring + (body - across) / 2
-      const foot = y + top + 2 * ring + body
+      const high = y + top + clear + (body - across) / 2
+      const foot = y + top + 2 * clear + body
       const middle = { x: left + long / 2, y: high + across / 2 }
       return [
         ...over.ink(x + side, y),
-        ...beside.ink(left + long + ring, middle.y - beside.height / 2),
+        ...beside.ink(left + long + clear, middle.y - beside.height / 2),
         { ink: 'rect', box: { x: left, y: high, width: long, height: across }, strokePt: 1.2 },
         ...block.rows.flatMap(({ acrossM, hillsM }): Ink[] => {
           const at = high + acrossM * perM
@@ -50,13 +64,10 @@ export function plotPiece(block: PlotBlock, { width, type, measure }: Room): Pie
           }))
         }),
         ...(block.northDeg === undefined ? [] : northInk(block, x, y + top)),
-        ...block.towards.flatMap(({ deg, mark }) => {
+        ...marks.flatMap(({ deg, word, wide, atPt }) => {
           const from = edgeTowards(middle, { long, across }, deg)
-          const to = step(from, deg, ring * 0.45)
-          const word = setText(mark, ring, { face: 'text-strong', sizePt: type.small }, measure)
-          const at = step(from, deg, ring * 0.72)
-          const wide = measure.width(mark, 'text-strong', type.small)
-          return [...arrow(from, to), ...word.ink(at.x - wide / 2, at.y - word.height / 2)]
+          const at = step(from, deg, atPt)
+          return [...arrow(from, step(from, deg, ARROW_PT)), ...word.ink(at.x - wide / 2, at.y - word.height / 2)]
         }),
         ...bar(x, foot, block.barM * perM),
         ...barWords.ink(x + block.barM * perM + mmToPt(4), foot),
