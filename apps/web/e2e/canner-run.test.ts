@@ -7,6 +7,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest'
 import {
   at,
+  bringToPressure,
   entriesOnServer,
   expectFinished,
   farSays,
@@ -238,16 +239,7 @@ describeInBrowser('a canner run', () => {
     await context.clock.install({ time: at('09:30') })
     await harkLake(page, house.url)
     await settleRun(page)
-    await tap(page, 'I hold 12 psi: begin')
-    await page.clock.pauseAt(at('09:40'))
-    for (const name of ['All of this is so: loaded', 'Lid on, knobs fast, vent open', 'Steam is strong and steady']) {
-      await tap(page, name)
-    }
-    await page.clock.pauseAt(at('09:50'))
-    await tap(page, 'Vent closed or weight set')
-    await page.clock.pauseAt(at('10:00'))
-    await tap(page, 'Needle at 12 psi (83 kPa)')
-    await farSays(page, '11:00')
+    await bringToPressure(page)
     // Somebody puts the device on by half an hour: the wall clock moves, the steady one does not.
     await page.clock.setSystemTime(at('10:30'))
     await page.clock.runFor(6000)

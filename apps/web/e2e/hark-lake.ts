@@ -83,3 +83,17 @@ export async function entriesOnServer(house: House): Promise<readonly StoredEntr
   )
   return (await Promise.all(pages)).flatMap(({ entries }) => entries)
 }
+
+/** From the settled card to the count: loaded at 9:40, vented from then to 9:50, at pressure at 10:00. */
+export async function bringToPressure(page: Page): Promise<void> {
+  await tap(page, 'I hold 12 psi: begin')
+  await page.clock.pauseAt(at('09:40'))
+  for (const name of ['All of this is so: loaded', 'Lid on, knobs fast, vent open', 'Steam is strong and steady']) {
+    await tap(page, name)
+  }
+  await page.clock.pauseAt(at('09:50'))
+  await tap(page, 'Vent closed or weight set')
+  await page.clock.pauseAt(at('10:00'))
+  await tap(page, 'Needle at 12 psi (83 kPa)')
+  await farSays(page, '11:00')
+}

@@ -1,7 +1,7 @@
 /** The walk at the kettle, scenario S2 (invented): stages, rub tests, an ash that has gone flat, and taking back. */
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import { describeInBrowser, type House, launchChromium, openPage, startHouse } from './harness.ts'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { describeAtHome, type House, openPage } from './harness.ts'
 import { type PlannedBook, tellPlannedBatch } from './told-batch.ts'
 
 /** 3 November 2026 in Toronto, five hours behind UTC. */
@@ -39,23 +39,11 @@ async function rub(page: Page, quick: string, sentence: string): Promise<void> {
   await tap(page, `${sentence}: write it down`)
 }
 
-describeInBrowser('the walk at the kettle', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('the walk at the kettle', (home) => {
   test('a pot-load goes by the rub, not by the clock, and what its ash did becomes its record', async () => {
-    const { context, page, faults } = await openPage(browser)
+    const { context, page, faults } = await openPage(home.browser)
     await context.clock.install({ time: at('07:55') })
-    await openWalk(page, house, await tellPlannedBatch(house, at('07:00').getTime()))
+    await openWalk(page, home.house, await tellPlannedBatch(home.house, at('07:00').getTime()))
     await page.getByRole('radio', { name: 'C: 2 liquid qt' }).waitFor()
     await walkToTheBoil(page, 'M-1')
     await page
@@ -97,9 +85,9 @@ describeInBrowser('the walk at the kettle', () => {
   })
 
   test('S2, second part: a flat ash is answered in the given order, with amounts and no promise', async () => {
-    const { context, page, faults } = await openPage(browser)
+    const { context, page, faults } = await openPage(home.browser)
     await context.clock.install({ time: at('07:55') })
-    await openWalk(page, house, await tellPlannedBatch(house, at('07:00').getTime(), 'M-0'))
+    await openWalk(page, home.house, await tellPlannedBatch(home.house, at('07:00').getTime(), 'M-0'))
     await walkToTheBoil(page, 'M-0')
     // The record of M-1 is not used for another ash.
     expect(await page.getByText('By your record').count()).toBe(0)

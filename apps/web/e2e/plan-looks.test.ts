@@ -1,38 +1,15 @@
 /** Every sheet on the way through a plan, looked at with axe, on a phone, a laptop and at twice the letters. */
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import {
-  describeInBrowser,
-  goTo,
-  type House,
-  LAPTOP,
-  launchChromium,
-  openDemoKitchen,
-  openPage,
-  PHONE,
-  startHouse,
-} from './harness.ts'
+import { expect, test } from 'vitest'
+import { describeAtHome, goTo, LAPTOP, openDemoKitchen, openPage, PHONE } from './harness.ts'
 import { axeFindings, putOn, setTextSize, sidewaysPx, THEMES } from './look-at.ts'
 import { fold } from './reading.ts'
 
-describeInBrowser('the sheets of a plan', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('the sheets of a plan', (home) => {
   test('every sheet on the way is clean for axe in every theme, fits a phone, and keeps its words at twice the letters', async () => {
-    const { context, page, faults } = await openPage(browser)
+    const { context, page, faults } = await openPage(home.browser)
     page.setDefaultTimeout(8000)
-    await openDemoKitchen(page, house.url)
-    await page.goto(new URL('/plan', house.url).href)
+    await openDemoKitchen(page, home.house.url)
+    await page.goto(new URL('/plan', home.house.url).href)
     await page.getByRole('heading', { level: 1 }).waitFor()
     const wrong: string[] = []
     const look = async (name: string) => {

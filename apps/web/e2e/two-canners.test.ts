@@ -1,6 +1,6 @@
 /** Two canners on one day at Hark Lake landing (invented), in a real browser, each with its own sheet and its own clock. */
 import { expect, test } from 'vitest'
-import { at, entriesOnServer, farSays, harkLake, tap } from './hark-lake.ts'
+import { at, bringToPressure, entriesOnServer, farSays, harkLake, tap } from './hark-lake.ts'
 import { describeAtHome, goTo, openPage } from './harness.ts'
 
 describeAtHome('two canners', (home) => {
@@ -17,16 +17,7 @@ describeAtHome('two canners', (home) => {
     await page.getByRole('radio', { name: 'yard canner' }).check()
     await page.getByRole('radio', { name: 'Yes: hot pack' }).check()
     await page.getByRole('button', { name: 'I have read this' }).click()
-    await tap(page, 'I hold 12 psi: begin')
-    await page.clock.pauseAt(at('09:40'))
-    for (const name of ['All of this is so: loaded', 'Lid on, knobs fast, vent open', 'Steam is strong and steady']) {
-      await tap(page, name)
-    }
-    await page.clock.pauseAt(at('09:50'))
-    await tap(page, 'Vent closed or weight set')
-    await page.clock.pauseAt(at('10:00'))
-    await tap(page, 'Needle at 12 psi (83 kPa)')
-    await farSays(page, '11:00')
+    await bringToPressure(page)
 
     await page.clock.resume()
     await goTo(page, '/canner', 'Canner')

@@ -1,9 +1,9 @@
 /** Two devices of one kitchen (invented), a day apart from each other and the house server, then back. */
 import { foldFacts, type StoredEntry, verifyChain } from '@crib/journal'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
 import { at, entriesOnServer, farSays, harkLake, settleRun, tap } from './hark-lake.ts'
-import { bringInCorn, describeInBrowser, goTo, type House, launchChromium, openPage, startHouse } from './harness.ts'
+import { bringInCorn, describeAtHome, goTo, openPage } from './harness.ts'
 
 const COPIED = 'Written here and copied to the house server.'
 /** The screens lie on the device, and this very page has them from there. */
@@ -13,19 +13,7 @@ const ON_THE_DEVICE = `new Promise((done) => {
 })`
 const NEXT_DAY = new Date('2026-10-04T10:00:00-04:00')
 
-describeInBrowser('two devices a day apart', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('two devices a day apart', (home) => {
   const copied = (page: Page) => page.getByText(COPIED).waitFor({ timeout: 60_000 })
 
   /** Back at the house: the clock runs, the network is there. */
@@ -50,9 +38,9 @@ describeInBrowser('two devices a day apart', () => {
   }
 
   test('both end with the same book, nothing is lost, and two times of heat off are both kept and asked about', async () => {
-    const first = await openPage(browser)
+    const first = await openPage(home.browser)
     await first.context.clock.install({ time: at('09:20') })
-    await harkLake(first.page, house.url)
+    await harkLake(first.page, home.house.url)
     await settleRun(first.page)
     await tap(first.page, 'I hold 12 psi: begin')
     await tap(first.page, 'All of this is so: loaded')
@@ -68,12 +56,12 @@ describeInBrowser('two devices a day apart', () => {
     await farSays(first.page, '11:17')
     await first.page.clock.resume()
     await copied(first.page)
-    const before = await entriesOnServer(house)
+    const before = await entriesOnServer(home.house)
     const { kitchenId } = before[0]!.envelope
 
-    const second = await openPage(browser)
+    const second = await openPage(home.browser)
     await second.context.clock.install({ time: at('10:30') })
-    await second.page.goto(house.url)
+    await second.page.goto(home.house.url)
     await second.page.getByRole('button', { name: `ending in ${kitchenId.slice(-4)}` }).click()
     await goTo(second.page, '/canner', 'Canner')
     await second.page.getByRole('link', { name: 'yard canner done at 11:17' }).click({ timeout: 60_000 })
@@ -97,7 +85,7 @@ describeInBrowser('two devices a day apart', () => {
       await page.getByText('No connection. 2 entries wait on this device.').waitFor()
       await page.clock.pauseAt(NEXT_DAY)
     }
-    expect(await entriesOnServer(house)).toEqual(before)
+    expect(await entriesOnServer(home.house)).toEqual(before)
 
     await comesBack(first)
     await comesBack(second)
@@ -111,7 +99,7 @@ describeInBrowser('two devices a day apart', () => {
     expect(here.asked[0]).toContain('11:18')
     expect(here.asked[0]).toContain('11:31')
 
-    const after = await entriesOnServer(house)
+    const after = await entriesOnServer(home.house)
     expect(new Set(after.map(({ envelope }) => envelope.id)).size).toBe(before.length + 4)
     expect(after).toHaveLength(before.length + 4)
     expect(verifyChain(after)).toMatchObject({ ok: true })
@@ -131,7 +119,7 @@ describeInBrowser('two devices a day apart', () => {
     await second.page.reload()
     await goTo(second.page, '/', 'The year')
     await second.page.getByText('two people told two times of heat off').waitFor({ state: 'detached', timeout: 60_000 })
-    const answered = await entriesOnServer(house)
+    const answered = await entriesOnServer(home.house)
     expect(answered).toHaveLength(after.length + 1)
     expect(foldFacts(answered).questions).toEqual([])
     const [run] = Object.values(foldFacts(answered).runs)

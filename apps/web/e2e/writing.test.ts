@@ -1,33 +1,11 @@
 /** Writing in the book: what is typed, what is refused and why, and two tabs at once. */
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import {
-  bringInCorn,
-  describeInBrowser,
-  goTo,
-  type House,
-  launchChromium,
-  openOwnBook,
-  openPage,
-  startHouse,
-} from './harness.ts'
+import { expect, test } from 'vitest'
+import { bringInCorn, describeAtHome, goTo, openOwnBook, openPage } from './harness.ts'
 
-describeInBrowser('writing in the book', () => {
-  let house: House
-  let browser: Browser
-
-  beforeAll(async () => {
-    house = await startHouse()
-    browser = await launchChromium()
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await house?.remove()
-  })
-
+describeAtHome('writing in the book', (home) => {
   test('a bare quart is taken as liquid, shown so, changed by a tap, and remembered', async () => {
-    const { context, page } = await openPage(browser)
-    await openOwnBook(page, house.url)
+    const { context, page } = await openPage(home.browser)
+    await openOwnBook(page, home.house.url)
     await goTo(page, '/crib', 'Crib')
     await page.getByLabel('How much').fill('3 quarts')
     await page.getByText('Taken as 3 liquid qt (2.84 L).').waitFor()
@@ -49,8 +27,8 @@ describeInBrowser('writing in the book', () => {
     ['9 stone', 'The unit "stone" is not known here.'],
     ['90000 lb', '90,000 lb is outside 0 kg to 5,000 kg (project rule).'],
   ])('"%s" is answered with what is wrong, and nothing is written', async (typed, answer) => {
-    const { context, page } = await openPage(browser)
-    await openOwnBook(page, house.url)
+    const { context, page } = await openPage(home.browser)
+    await openOwnBook(page, home.house.url)
     await goTo(page, '/crib', 'Crib')
     await page.getByLabel('Name of the lot').fill('Lantern flint')
     await page.getByLabel('How much').fill(typed)
@@ -61,8 +39,8 @@ describeInBrowser('writing in the book', () => {
   })
 
   test('what is half typed survives a reload, and is gone once it is written down', async () => {
-    const { context, page } = await openPage(browser)
-    await openOwnBook(page, house.url)
+    const { context, page } = await openPage(home.browser)
+    await openOwnBook(page, home.house.url)
     await goTo(page, '/crib', 'Crib')
     await page.getByLabel('Name of the lot').fill('Lantern flint')
     await page.getByLabel('How much').fill('9 l')
@@ -80,8 +58,8 @@ describeInBrowser('writing in the book', () => {
   })
 
   test('an aluminium pot is refused with its reason', async () => {
-    const { context, page } = await openPage(browser)
-    await openOwnBook(page, house.url)
+    const { context, page } = await openPage(home.browser)
+    await openOwnBook(page, home.house.url)
     await goTo(page, '/kettle', 'Kettle')
     await page.getByText('A pot', { exact: true }).click()
     await page.getByRole('radio', { name: 'Aluminium', exact: true }).check()
@@ -91,11 +69,11 @@ describeInBrowser('writing in the book', () => {
   })
 
   test('what one tab writes the other shows, and both continue one chain', async () => {
-    const { context, page } = await openPage(browser)
-    await openOwnBook(page, house.url)
+    const { context, page } = await openPage(home.browser)
+    await openOwnBook(page, home.house.url)
     await goTo(page, '/crib', 'Crib')
     const other = await context.newPage()
-    await other.goto(new URL('/crib', house.url).href)
+    await other.goto(new URL('/crib', home.house.url).href)
     await Promise.all([bringInCorn(page, 'Lantern flint', '9 lb'), bringInCorn(other, 'Heron Foot flint', '31.5 lb')])
     await page.getByRole('rowheader', { name: 'Heron Foot flint' }).waitFor()
     await other.getByRole('rowheader', { name: 'Lantern flint' }).waitFor()
@@ -104,8 +82,8 @@ describeInBrowser('writing in the book', () => {
   })
 
   test('a word changed in the house is changed everywhere', async () => {
-    const { context, page } = await openPage(browser)
-    await openOwnBook(page, house.url)
+    const { context, page } = await openPage(home.browser)
+    await openOwnBook(page, home.house.url)
     await goTo(page, '/house', 'The house')
     await page.getByText('Change the words').click()
     await page.getByLabel('The corn', { exact: true }).fill('Lantern')
@@ -117,8 +95,8 @@ describeInBrowser('writing in the book', () => {
   })
 
   test('a clock put back by an hour is asked about, and never guessed', async () => {
-    const { context, page } = await openPage(browser)
-    await openOwnBook(page, house.url)
+    const { context, page } = await openPage(home.browser)
+    await openOwnBook(page, home.house.url)
     await page.evaluate('(() => { const now = Date.now; Date.now = () => now() - 3600000 })()')
     await page.getByRole('alert').getByText("This device's clock went back by 60 min").waitFor({ timeout: 15_000 })
     await page.getByRole('button', { name: 'I have looked' }).click()
