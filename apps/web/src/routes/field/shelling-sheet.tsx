@@ -3,6 +3,7 @@ import { earsLeftKg, ownShellingRate, shellingTime } from '@crib/planning'
 import { convert, type Quantity } from '@crib/science'
 import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
+import { useHalfTyped } from '../../half-typed.ts'
 import {
   BigNumber,
   ChoiceTags,
@@ -30,11 +31,12 @@ export default function ShellingSheet() {
   const lots = Object.values(facts.cornLots).filter((each) => earsLeftKg(each) > 0)
   const [chosen, choose] = useState<string | null>(null)
   const lot = lots.find(({ lotId }) => lotId === chosen) ?? lots.at(-1)
-  const [people, setPeople] = useState(facts.kitchen?.helpersCount ?? 1)
-  const [text, setText] = useState('')
+  const [typed, setTyped, forget] = useHalfTyped(`shelling:${lot?.lotId}`, {
+    ...{ people: facts.kitchen?.helpersCount ?? 1, text: '', minutes: 0, partText: '' },
+  })
+  const change = (more: Partial<typeof typed>) => setTyped({ ...typed, ...more })
+  const { people, text, minutes, partText } = typed
   const [shelled, setShelled] = useState<Quantity | null>(null)
-  const [minutes, setMinutes] = useState(0)
-  const [partText, setPartText] = useState('')
   const [part, setPart] = useState<Quantity | null>(null)
   const taken = part && { massKg: convert(part.value, part.unit, 'Kg') }
   const own = ownShellingRate(facts)
@@ -46,10 +48,7 @@ export default function ShellingSheet() {
       ...(people > 0 && { helpersCount: people }),
       ...(minutes > 0 && { minutes }),
     })
-    if (!kept) return
-    setText('')
-    setPartText('')
-    setMinutes(0)
+    if (kept) forget(typed)
   }
   const time =
     lot && people > 0
@@ -86,11 +85,16 @@ export default function ShellingSheet() {
               hint={say('field:screen-shell-part-hint')}
               measures="mass"
               text={partText}
-              onText={setPartText}
+              onText={(now) => change({ partText: now })}
               onQuantity={setPart}
               limits={WEIGHT_LIMIT}
             />
-            <CountField label={say('field:screen-shell-people')} value={people} onValue={setPeople} max={500} />
+            <CountField
+              label={say('field:screen-shell-people')}
+              value={people}
+              onValue={(now) => change({ people: now })}
+              max={500}
+            />
             {time && (
               <div aria-live="polite" className="passage-body" id="shelling">
                 <NumberRow>
@@ -106,7 +110,7 @@ export default function ShellingSheet() {
               hint={say('field:screen-harvest-weight-hint')}
               measures="mass"
               text={text}
-              onText={setText}
+              onText={(now) => change({ text: now })}
               onQuantity={setShelled}
               limits={WEIGHT_LIMIT}
             />
@@ -114,7 +118,7 @@ export default function ShellingSheet() {
               label={say('field:screen-shell-minutes')}
               hint={say('field:screen-none-counted')}
               value={minutes}
-              onValue={setMinutes}
+              onValue={(now) => change({ minutes: now })}
               max={1440}
             />
             <Asked record={record} />

@@ -1,8 +1,8 @@
 /** OffTypesSheet: off-types of a corn counted, and their trend over the years of all its lots. Props: seedLotId. */
 import { type OffTypeKind, offTypeCounts, offTypesOfCorn } from '@crib/planning'
 import { formatReckoned } from '@crib/wording'
-import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
+import { useHalfTyped } from '../../half-typed.ts'
 import { localDay } from '../../local-day.ts'
 import {
   BigNumber,
@@ -21,24 +21,28 @@ import { useWords } from '../../words.tsx'
 
 const KINDS = ['plants', 'ears', 'kernels'] as const satisfies readonly OffTypeKind[]
 
+interface Typed {
+  readonly what: OffTypeKind
+  readonly countedOn: string
+  readonly found: number
+  readonly of: number
+}
+
 export default function OffTypesSheet({ seedLotId }: { readonly seedLotId: string }) {
   const { facts } = useBook()
   const { say } = useWords()
   const record = useRecord()
   const today = localDay()
-  const [what, setWhat] = useState<OffTypeKind>('ears')
-  const [countedOn, setCountedOn] = useState(today)
-  const [found, setFound] = useState(0)
-  const [of, setOf] = useState(0)
+  const [typed, setTyped, forget] = useHalfTyped<Typed>(`off-types:${seedLotId}`, {
+    ...{ what: 'ears', countedOn: today, found: 0, of: 0 },
+  })
+  const { what, countedOn, found, of } = typed
+  const change = (more: Partial<Typed>) => setTyped({ ...typed, ...more })
   const lot = facts.seedLots[seedLotId]
   if (!lot) return <NotHere />
-  const forget = () => {
-    setFound(0)
-    setOf(0)
-  }
   const keep = async () => {
     const body = { seedLotId, countedOn, what, offTypesCount: found, ofCount: of }
-    if (await record.keep('off-types-counted', body)) forget()
+    if (await record.keep('off-types-counted', body)) setTyped({ what, countedOn: today, found: 0, of: 0 })
   }
   return (
     <Sheet title={say('seed:screen-off-types')} drawing="ear" lead={lot.name}>
@@ -47,13 +51,28 @@ export default function OffTypesSheet({ seedLotId }: { readonly seedLotId: strin
           legend={say('seed:screen-off-what')}
           options={KINDS.map((value) => ({ value, label: say(`seed:screen-off-${value}`) }))}
           value={what}
-          onValue={setWhat}
+          onValue={(now) => change({ what: now })}
         />
         <Form action={say('seed:screen-off-keep')} onSubmit={keep} disabled={of === 0}>
-          <DateField label={say('seed:screen-off-counted-on')} value={countedOn} onValue={setCountedOn} max={today} />
-          <CountField label={say('seed:screen-off-of')} value={of} onValue={setOf} max={1_000_000} />
-          <CountField label={say('seed:screen-off-found')} value={found} onValue={setFound} max={1_000_000} />
-          <Asked record={record} onKept={forget} />
+          <DateField
+            label={say('seed:screen-off-counted-on')}
+            value={countedOn}
+            onValue={(now) => change({ countedOn: now })}
+            max={today}
+          />
+          <CountField
+            label={say('seed:screen-off-of')}
+            value={of}
+            onValue={(now) => change({ of: now })}
+            max={1_000_000}
+          />
+          <CountField
+            label={say('seed:screen-off-found')}
+            value={found}
+            onValue={(now) => change({ found: now })}
+            max={1_000_000}
+          />
+          <Asked record={record} onKept={() => forget()} />
         </Form>
       </Passage>
       <Passage title={say('seed:screen-off-trend')}>

@@ -26,26 +26,40 @@ const WEIGHT_LIMIT = { min: 0, max: 5000, unit: 'Kg', source: 'project rule' } a
 /** What the book keeps. [kernels/oz]  Project rule. */
 const PER_OZ = { min: 20, max: 500 } as const
 
+interface Typed {
+  readonly name: string
+  readonly tins: readonly Tin[]
+  readonly harvest: number
+  readonly putByOn: string
+  readonly source: (typeof SOURCES)[number]
+  readonly lotId: string
+  readonly parents: number
+  readonly known: 'count' | 'weight' | 'neither'
+  readonly kernels: number
+  readonly weightText: string
+  readonly size: 'per-oz' | 'hundred' | 'unknown'
+  readonly perOz: number
+  readonly hundredText: string
+}
+
+const NO_TIN: Tin = { container: '', place: '' }
+
+const freshLot = (today: string): Typed => ({
+  ...{ name: '', tins: [NO_TIN, NO_TIN], harvest: Number(today.slice(0, 4)), putByOn: today, source: 'own' },
+  ...{ lotId: NO_CORN_LOT, parents: 0, known: 'count', kernels: 0, weightText: '' },
+  ...{ size: 'per-oz', perOz: 0, hundredText: '' },
+})
+
 export function SeedLotForm({ today }: { readonly today: string }) {
   const { facts, newId } = useBook()
   const { say } = useWords()
   const record = useRecord()
-  const [name, setName, forgetName] = useHalfTyped('seed-lot:name', '')
-  const [tins, setTins, forgetTins] = useHalfTyped<readonly Tin[]>('seed-lot:tins', [NO_TIN, NO_TIN])
-  const [harvest, setHarvest] = useState(() => Number(today.slice(0, 4)))
-  const [putByOn, setPutByOn] = useState(today)
-  const [source, setSource] = useState<(typeof SOURCES)[number]>('own')
-  const [lotId, setLotId] = useState(NO_CORN_LOT)
-  const [parents, setParents] = useState(0)
-  const [known, setKnown] = useState<'count' | 'weight' | 'neither'>('count')
-  const [kernels, setKernels] = useState(0)
-  const [weightText, setWeightText] = useState('')
+  const [typed, setTyped, forget] = useHalfTyped<Typed>('seed-lot', freshLot(today))
+  const change = (more: Partial<Typed>) => setTyped({ ...typed, ...more })
   const [weight, setWeight] = useState<Quantity | null>(null)
-  const [size, setSize] = useState<'per-oz' | 'hundred' | 'unknown'>('per-oz')
-  const [perOz, setPerOz] = useState(0)
-  const [hundredText, setHundredText] = useState('')
   const [hundred, setHundred] = useState<Quantity | null>(null)
   const [missing, setMissing] = useState(false)
+  const { name, tins, harvest, putByOn, source, lotId, parents, known, kernels, size, perOz } = typed
 
   const cornLots = Object.values(facts.cornLots)
   const hundredKg = hundred ? convert(hundred.value, hundred.unit, 'Kg') : 0
@@ -72,11 +86,7 @@ export function SeedLotForm({ today }: { readonly today: string }) {
       containers: filled.map(({ container, place }) => ({ container: container.trim(), place: place.trim() })),
     })
     if (!kept) return
-    forgetName()
-    forgetTins()
-    setKernels(0)
-    setParents(0)
-    setWeightText('')
+    forget(typed)
     setMissing(false)
   }
 
@@ -86,17 +96,27 @@ export function SeedLotForm({ today }: { readonly today: string }) {
         label={say('seed:screen-name')}
         hint={say('seed:screen-name-hint')}
         value={name}
-        onValue={setName}
+        onValue={(name) => change({ name })}
         required
         error={missing && name.trim() === '' ? say('shell:name-missing') : null}
       />
-      <CountField label={say('seed:screen-harvest')} value={harvest} onValue={setHarvest} max={9999} />
-      <DateField label={say('seed:screen-put-by-on')} value={putByOn} onValue={setPutByOn} max={today} />
+      <CountField
+        label={say('seed:screen-harvest')}
+        value={harvest}
+        onValue={(harvest) => change({ harvest })}
+        max={9999}
+      />
+      <DateField
+        label={say('seed:screen-put-by-on')}
+        value={putByOn}
+        onValue={(putByOn) => change({ putByOn })}
+        max={today}
+      />
       <ChoiceTags
         legend={say('seed:screen-source')}
         options={SOURCES.map((value) => ({ value, label: say(`seed:screen-source-${value}`) }))}
         value={source}
-        onValue={setSource}
+        onValue={(source) => change({ source })}
       />
       {cornLots.length > 0 && (
         <ChoiceTags
@@ -106,14 +126,14 @@ export function SeedLotForm({ today }: { readonly today: string }) {
             ...cornLots.map((lot) => ({ value: lot.lotId, label: lot.name })),
           ]}
           value={lotId}
-          onValue={setLotId}
+          onValue={(lotId) => change({ lotId })}
         />
       )}
       <CountField
         label={say('seed:screen-parents')}
         hint={say('seed:screen-none-counted')}
         value={parents}
-        onValue={setParents}
+        onValue={(parents) => change({ parents })}
         max={1_000_000}
       />
       <ChoiceTags
@@ -123,14 +143,14 @@ export function SeedLotForm({ today }: { readonly today: string }) {
           label: say(`seed:screen-by-${value}`),
         }))}
         value={known}
-        onValue={setKnown}
+        onValue={(known) => change({ known })}
       />
       {known === 'count' && (
         <CountField
           label={say('seed:screen-kernels')}
           hint={say('seed:screen-none-counted')}
           value={kernels}
-          onValue={setKernels}
+          onValue={(kernels) => change({ kernels })}
           max={5_000_000}
         />
       )}
@@ -140,8 +160,8 @@ export function SeedLotForm({ today }: { readonly today: string }) {
           label={say('seed:screen-weight')}
           hint={say('seed:screen-weight-hint')}
           measures="mass"
-          text={weightText}
-          onText={setWeightText}
+          text={typed.weightText}
+          onText={(weightText) => change({ weightText })}
           onQuantity={setWeight}
           limits={WEIGHT_LIMIT}
           required
@@ -154,14 +174,14 @@ export function SeedLotForm({ today }: { readonly today: string }) {
           label: say(`seed:screen-size-${value}`),
         }))}
         value={size}
-        onValue={setSize}
+        onValue={(size) => change({ size })}
       />
       {size === 'per-oz' && (
         <CountField
           label={say('seed:screen-per-oz')}
           hint={say('seed:screen-none-counted')}
           value={perOz}
-          onValue={setPerOz}
+          onValue={(perOz) => change({ perOz })}
           max={PER_OZ.max}
         />
       )}
@@ -170,8 +190,8 @@ export function SeedLotForm({ today }: { readonly today: string }) {
           label={say('seed:screen-hundred')}
           hint={say('seed:screen-hundred-hint')}
           measures="mass"
-          text={hundredText}
-          onText={setHundredText}
+          text={typed.hundredText}
+          onText={(hundredText) => change({ hundredText })}
           onQuantity={setHundred}
         />
       )}
@@ -180,9 +200,9 @@ export function SeedLotForm({ today }: { readonly today: string }) {
           <FieldError>{say('seed:screen-size-outside', { given: formatNumber(kernelsPerOz, 1) })}</FieldError>
         </p>
       )}
-      <Tins tins={tins} onTins={setTins} />
+      <Tins tins={tins} onTins={(next) => change({ tins: next })} />
       <ButtonRow>
-        <SideAction onClick={() => setTins([...tins, NO_TIN])}>{say('seed:screen-another-tin')}</SideAction>
+        <SideAction onClick={() => change({ tins: [...tins, NO_TIN] })}>{say('seed:screen-another-tin')}</SideAction>
       </ButtonRow>
       {missing && tinIsHalf && (
         <p role="alert">
@@ -194,5 +214,3 @@ export function SeedLotForm({ today }: { readonly today: string }) {
     </Form>
   )
 }
-
-const NO_TIN: Tin = { container: '', place: '' }

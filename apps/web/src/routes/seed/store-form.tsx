@@ -1,6 +1,7 @@
 /** StoreForm: how dry the kernels are and how warm the place is, as found on a day. Props: choice (which lot), today. */
 import { convert, type Quantity } from '@crib/science'
 import { useState } from 'react'
+import { useHalfTyped } from '../../half-typed.ts'
 import { DateField, PercentField, QuantityField } from '../../parts-of-the-sheet/index.ts'
 import { Form } from '../../records/form.tsx'
 import { Asked, useRecord } from '../../records/use-record.tsx'
@@ -10,24 +11,26 @@ import { type LotChoice, WhichLot } from './which-lot.tsx'
 /** The book's own limit. */
 const WARMTH_LIMIT = { min: -40, max: 50, unit: 'C', source: 'project rule' } as const
 
+/** A day not chosen is today. */
+const FRESH = { notedOn: '', moisturePercent: 0, warmthText: '' }
+
 export function StoreForm({ choice, today }: { readonly choice: LotChoice; readonly today: string }) {
   const { say } = useWords()
   const record = useRecord()
-  const [notedOn, setNotedOn] = useState(today)
-  const [moisturePercent, setMoisturePercent] = useState(0)
-  const [warmthText, setWarmthText] = useState('')
-  const [warmth, setWarmth] = useState<Quantity | null>(null)
   const { lot } = choice
+  const [typed, setTyped, forget] = useHalfTyped(`seed-store:${lot?.seedLotId}`, FRESH)
+  const change = (more: Partial<typeof FRESH>) => setTyped({ ...typed, ...more })
+  const [warmth, setWarmth] = useState<Quantity | null>(null)
   if (!lot) return null
+  const { moisturePercent, warmthText } = typed
+  const notedOn = typed.notedOn || today
   const keep = async () => {
     const kept = await record.keep('seed-store-noted', {
       ...{ seedLotId: lot.seedLotId, notedOn },
       ...(warmth && { storeC: convert(warmth.value, warmth.unit, 'C') }),
       ...(moisturePercent > 0 && { kernelWetFraction: moisturePercent / 100 }),
     })
-    if (!kept) return
-    setWarmthText('')
-    setMoisturePercent(0)
+    if (kept) forget(typed)
   }
   return (
     <Form
@@ -36,12 +39,17 @@ export function StoreForm({ choice, today }: { readonly choice: LotChoice; reado
       disabled={(warmth === null && moisturePercent === 0) || (warmthText.trim() !== '' && warmth === null)}
     >
       <WhichLot {...choice} />
-      <DateField label={say('seed:screen-noted-on')} value={notedOn} onValue={setNotedOn} max={today} />
+      <DateField
+        label={say('seed:screen-noted-on')}
+        value={notedOn}
+        onValue={(now) => change({ notedOn: now })}
+        max={today}
+      />
       <PercentField
         label={say('seed:screen-store-dry')}
         hint={say('seed:screen-store-dry-hint')}
         value={moisturePercent}
-        onValue={setMoisturePercent}
+        onValue={(now) => change({ moisturePercent: now })}
         max={40}
       />
       <QuantityField
@@ -50,7 +58,7 @@ export function StoreForm({ choice, today }: { readonly choice: LotChoice; reado
         measures="temperature"
         allowNegative
         text={warmthText}
-        onText={setWarmthText}
+        onText={(now) => change({ warmthText: now })}
         onQuantity={setWarmth}
         limits={WARMTH_LIMIT}
       />

@@ -1,6 +1,6 @@
 /** SproutingTestForm: a count, and what it says before it is written down. Props: choice (which lot), today. */
 import { germinationInterval, germinationOfTest, testBesideOthers } from '@crib/planning'
-import { useState } from 'react'
+import { useHalfTyped } from '../../half-typed.ts'
 import { BigNumber, CountField, DateField, Reasons } from '../../parts-of-the-sheet/index.ts'
 import { Form } from '../../records/form.tsx'
 import { Asked, useRecord } from '../../records/use-record.tsx'
@@ -13,10 +13,11 @@ const KERNELS_TO_TEST = 50
 export function SproutingTestForm({ choice, today }: { readonly choice: LotChoice; readonly today: string }) {
   const { say } = useWords()
   const record = useRecord()
-  const [testedOn, setTestedOn] = useState(today)
-  const [testedCount, setTestedCount] = useState(KERNELS_TO_TEST)
-  const [sproutedCount, setSproutedCount] = useState<number | null>(null)
   const { lot } = choice
+  const of = `sprouting:${lot?.seedLotId}`
+  const [testedOn, setTestedOn, forgetDay] = useHalfTyped(`${of}:on`, today)
+  const [testedCount, setTestedCount] = useHalfTyped(`${of}:of`, KERNELS_TO_TEST)
+  const [sproutedCount, setSproutedCount, forgetSprouted] = useHalfTyped<number | null>(`${of}:sprouted`, null)
   if (!lot) return null
   const counted = sproutedCount === null ? null : { sproutedCount, testedCount }
   const said = counted && germinationInterval(counted)
@@ -30,8 +31,9 @@ export function SproutingTestForm({ choice, today }: { readonly choice: LotChoic
         if (!counted || !said?.ok) return
         const body = { seedLotId: lot.seedLotId, testedOn, sproutedCount: counted.sproutedCount, ofCount: testedCount }
         // The next count may be typed already while this one is being written.
-        if (await record.keep('germination-tested', body))
-          setSproutedCount((now) => (now === counted.sproutedCount ? null : now))
+        if (!(await record.keep('germination-tested', body))) return
+        forgetSprouted(counted.sproutedCount)
+        forgetDay(testedOn)
       }}
     >
       <WhichLot {...choice} />
