@@ -28,6 +28,7 @@ async function readStanding(page: Page, canner: string): Promise<void> {
   await openCard(page, canner)
   await page.getByRole('link', { name: 'Where jars of hominy stand' }).click()
   await page.getByRole('button', { name: 'I have read this' }).click()
+  await page.getByRole('heading', { level: 1, name: canner, exact: true }).waitFor()
 }
 
 describeAtHome('the card of a canner', (home) => {

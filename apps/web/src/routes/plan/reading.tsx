@@ -60,13 +60,15 @@ export function Reading() {
       <Passage>
         <NextAction
           onClick={async () => {
+            const { pathname } = location
             const kept = await record.keep('standing-read', {
               readingId: newId(),
               seasonYear,
               edition: GUIDANCE_EDITION,
               food: standingFood(alkali),
             })
-            if (!kept) return
+            // Whoever turned to another sheet meanwhile stays there.
+            if (!kept || location.pathname !== pathname) return
             // From a card there is no day to go on to: back to where the reading was asked for.
             if (outcome === null) history.back()
             else go('/sheet')
