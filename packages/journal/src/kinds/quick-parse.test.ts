@@ -29,6 +29,15 @@ test('[J11] whole bodies are read quickly, and alike', () => {
   for (const { envelope, body } of entries) expect(agrees(envelope.kind, body!.value), envelope.kind).toBe(true)
 })
 
+test('[J11] an id that does not fit is left to the library each time, also between two that do', () => {
+  const one = { potId: '016f5fb0-7f00-71ab-8895-d3378aaef5b1', name: 'pot', volumeL: 1, material: 'enamel' }
+  const read = parsers['pot-recorded']!
+  for (const _ of [1, 2, 3]) {
+    expect(read(one)).toEqual(one)
+    for (const potId of ['not an id', 'not an id', `${one.potId} `]) expect(read({ ...one, potId })).toBe(UNFIT)
+  }
+})
+
 /** Values that fit some field and no other, and some that fit none. */
 const odd: fc.Arbitrary<unknown> = fc.oneof(
   fc.constantFrom(null, true, '', ' x', 'x ', 'dial', 'eaten', -1, 1e9, 0.5, NaN, [], ['dial'], {}, { type: 'zero' }),

@@ -233,6 +233,44 @@ test('[J75] a long book folded in threads has the same facts', async () => {
   rmSync(folder, { recursive: true, force: true })
 })
 
+test('[J75] of one story a line erased in its midst, and one told ahead of its clock, come out as in memory', async () => {
+  const store = await openSqliteStore(':memory:')
+  const kitchen = testKitchen()
+  const author = kitchen.author()
+  const runId = kitchen.newId()
+  const run = {
+    runId,
+    cannerId: kitchen.newId(),
+    cannerName: 'dial',
+    loadCode: 'L1',
+    jarSize: 'quart',
+    jarCount: 7,
+  } as const
+  const held = {
+    gauge: 'dial',
+    requiredReadingPsi: 11,
+    ventMin: 10,
+    processMin: 85,
+    edition: 'e',
+    cardShown: {},
+  } as const
+  const entries = [
+    author.write('run-begun', { ...run, ...held }),
+    ...[11, 12, 11.5].map((psi) => author.write('run-event', { runId, event: { type: 'reading', psi } })),
+  ]
+  const ahead = { instant: Date.parse(entries.at(-1)!.envelope.writtenAt) + 3 * 3_600_000 }
+  entries.push(author.write('run-event', { runId, event: { type: 'heat-off' } }, { happenedAt: ahead }))
+  await store.append(entries)
+  await store.erase(entries[2]!.envelope.id)
+  const kept = entries.map((entry, at) => (at === 2 ? { ...entry, body: null } : entry))
+  expect(await foldAnew(store.facts, kitchen.kitchenId, FOLD_VERSION)).toBe(1)
+  const facts = await (await openBook(store, kitchen.kitchenId)).facts()
+  expect(facts.unread).toHaveLength(1)
+  expect(facts.questions.map(({ code }) => code)).toContain('question-happened-after-written')
+  expect(JSON.stringify(facts)).toBe(JSON.stringify(inMemory(kept)))
+  await store.close()
+})
+
 test('[J76] a book on disk starts warm in another program', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'book-warm-'))
   const file = join(folder, 'book.sqlite')
