@@ -1,4 +1,6 @@
 /** Each block as semantic HTML; looks come from print-css.ts alone. Every text is escaped. */
+
+import type { CurvesBlock, CutJarBlock, PlotBlock } from './drawn-blocks.ts'
 import { escapeHtml } from './escape-html.ts'
 import { curvesPiece } from './layout/curves.ts'
 import { cutJarPiece } from './layout/cut-jar.ts'
@@ -10,11 +12,8 @@ import type {
   Block,
   ChecklistBlock,
   ChecklistItem,
-  CurvesBlock,
-  CutJarBlock,
   FactsBlock,
   LabelsBlock,
-  PlotBlock,
   QrCode,
   TableBlock,
   TagBlock,

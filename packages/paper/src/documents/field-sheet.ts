@@ -1,8 +1,9 @@
 /** The field sheet: the plot drawn to scale, what to sow, other corn near by, and lines for what the season shows. */
 import type { Reckoned } from '@crib/science'
 import { formatNumber, formatQuantity, type Words } from '@crib/wording'
+import type { PlotBlock, PlotRow } from '../drawn-blocks.ts'
 import { PLOT_RING_MM, PLOT_SIDE_MM } from '../layout/plot.ts'
-import type { PaperDocument, PlotBlock, PlotRow } from '../model.ts'
+import type { PaperDocument } from '../model.ts'
 import { PAPER_MM } from '../sheets.ts'
 import {
   blocksOf,

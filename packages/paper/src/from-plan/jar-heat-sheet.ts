@@ -3,7 +3,8 @@ import type { CutJar, JarHeat } from '@crib/planning'
 import type { JarPicture, MadeUpRun } from '@crib/science'
 import { formatQuantity, formatReckoned, type Words } from '@crib/wording'
 import { blocksOf, documentOf, factOf, type PrintSetting, wordAll } from '../documents/said.ts'
-import type { Block, CurvesBlock, Fact, PaperDocument } from '../model.ts'
+import type { CurvesBlock } from '../drawn-blocks.ts'
+import type { Block, Fact, PaperDocument } from '../model.ts'
 import { greysOf, minuteAxis, temperatureAxes } from './temperature-axes.ts'
 
 const MOMENTS = ['steamMin', 'ventClosedMin', 'atPressureMin', 'heatOffMin', 'zeroMin'] as const

@@ -3,7 +3,8 @@ import type { RunHeat } from '@crib/planning'
 import type { Sentence } from '@crib/science'
 import { formatQuantity, type Words } from '@crib/wording'
 import { blocksOf, dateText, documentOf, type PrintSetting, wordAll } from '../documents/said.ts'
-import type { Block, CurvesBlock, DrawnLine, PaperDocument } from '../model.ts'
+import type { CurvesBlock, DrawnLine } from '../drawn-blocks.ts'
+import type { Block, PaperDocument } from '../model.ts'
 import { temperatureAxes } from './temperature-axes.ts'
 
 /** A reading of every so many minutes is drawn. [min] */

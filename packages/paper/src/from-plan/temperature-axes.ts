@@ -1,7 +1,7 @@
 /** Both temperature scales of a drawing, °F at the left and °C at the right, and greys for a jar cut open. */
 import { convert } from '@crib/science/values'
 import { formatNumber, formatQuantity } from '@crib/wording'
-import type { CutJarBlock, DrawnAxis } from '../model.ts'
+import type { CutJarBlock, DrawnAxis } from '../drawn-blocks.ts'
 
 const COOLEST_C = 30
 const HOTTEST_C = 125

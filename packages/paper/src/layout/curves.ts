@@ -1,5 +1,5 @@
 /** Layout of lines over time: axes on both sides, strokes that need no colour, a hatched band, numbered moments, a key. */
-import type { CurvesBlock, DrawnAxis, DrawnLine } from '../model.ts'
+import type { CurvesBlock, DrawnAxis, DrawnLine } from '../drawn-blocks.ts'
 import { mmToPt } from '../sheets.ts'
 import { BLACK, DARK, HAIR, type Ink } from './ink.ts'
 import type { Piece, Room } from './piece.ts'

@@ -1,5 +1,5 @@
 /** Layout of a jar cut down its middle: greys by temperature, kernels as rings where they lie loose, and the scale below. */
-import type { CutJarBlock } from '../model.ts'
+import type { CutJarBlock } from '../drawn-blocks.ts'
 import { mmToPt } from '../sheets.ts'
 import { BLACK, DARK, HAIR, type Ink } from './ink.ts'
 import type { Piece, Room } from './piece.ts'

@@ -1,5 +1,5 @@
 /** Layout of a plot drawn to scale: rows as lines or hills as rings, its sides, a bar of scale, north and neighbours. */
-import type { PlotBlock } from '../model.ts'
+import type { PlotBlock } from '../drawn-blocks.ts'
 import { mmToPt } from '../sheets.ts'
 import { BLACK, DARK, HAIR, type Ink } from './ink.ts'
 import type { Piece, Room } from './piece.ts'
