@@ -87,6 +87,38 @@ describe('the field sheet', () => {
     ])
   })
 
+  test.each([undefined, true] as const)('keeps marks off the words of the sides, large print %s', (largePrint) => {
+    const document = fieldSheetOfPlan(
+      fieldPlan(PLAN),
+      PLAN,
+      BESIDE,
+      { ...setting('letter'), largePrint: largePrint ?? false },
+      words,
+    )
+    const texts = layOut(document, KNOWN_MEASURE)[0]!.ink.filter(
+      (one): one is Extract<Ink, { ink: 'text' }> => one.ink === 'text',
+    )
+    const sides = texts.filter(({ text }) => /^10\.[14]\s/.test(text))
+    const marks = texts.filter(({ text }) => text === '2' || text === '1, 3')
+    expect([sides.length, marks.length]).toEqual([2, 2])
+    const right = ({ x, text, face, sizePt }: (typeof texts)[number]) => x + KNOWN_MEASURE.width(text, face, sizePt)
+    for (const mark of marks)
+      for (const side of sides) {
+        const apartAcross = mark.x > right(side) + 2 || side.x > right(mark) + 2
+        const apartDown = Math.abs(mark.baselineY - side.baselineY) > Math.max(mark.sizePt, side.sizePt)
+        expect(apartAcross || apartDown, `${mark.text} at ${side.text}`).toBe(true)
+      }
+    // Nor does a mark lie on the head of its own arrow.
+    const heads = layOut(document, KNOWN_MEASURE)[0]!.ink.flatMap((one) =>
+      one.ink === 'line' && one.points.length === 3 ? [one.points[1]!] : [],
+    )
+    for (const mark of marks)
+      for (const [x, y] of heads) {
+        const inside = x > mark.x && x < right(mark) && y > mark.baselineY - mark.sizePt * 0.7 && y < mark.baselineY
+        expect(inside, `${mark.text} on an arrow`).toBe(false)
+      }
+  })
+
   test('draws hills as rings, and as plain ground where they would run together', () => {
     const rings = (document: ReturnType<typeof sheet>) =>
       layOut(document, KNOWN_MEASURE).flatMap(({ ink }) => ink.filter((one) => one.ink === 'circle')).length
