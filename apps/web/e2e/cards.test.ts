@@ -118,6 +118,31 @@ describeAtHome('the card of a canner', (home) => {
     await context.close()
   })
 
+  test('whoever turns to another sheet while the reading is being written stays there', async () => {
+    const { context, page, faults } = await home.openBook('Vellum Ridge')
+    await stoveAt(page, '612 m')
+    await writeCanner(page, 'dial canner', 'Dial', 'A rubber ring')
+    await testDial(page)
+    await openCard(page, 'dial canner')
+    await page.getByRole('link', { name: 'Where jars of hominy stand' }).click()
+    await page.getByRole('button', { name: 'I have read this' }).waitFor()
+    // Both in one breath: no line can be written between them.
+    await page.evaluate(() => {
+      const read = [...document.querySelectorAll('button')].find(
+        ({ textContent }) => textContent?.trim() === 'I have read this',
+      )
+      read!.click()
+      document.querySelector<HTMLElement>('.shelf a[href="/house"]')!.click()
+    })
+    await page.getByRole('heading', { level: 1, name: 'The house', exact: true }).waitFor()
+    await page.waitForTimeout(1500)
+    expect(new URL(page.url()).pathname).toBe('/house')
+    await openCard(page, 'dial canner')
+    expect(await stampedText(page, 'Hold, once at pressure')).not.toBe('')
+    expect(faults).toEqual([])
+    await context.close()
+  })
+
   test('S3: five places by their elevation in the house, a dial and a weight; the higher number near a line, and none off the table', async () => {
     const { context, page, faults } = await home.openBook('Vellum Ridge')
     await stoveAt(page, '612 m')
