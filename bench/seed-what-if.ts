@@ -16,25 +16,46 @@ const LIMIT_MS = 50
 
 /** Scenario S1 (invented), over the whole range of its test and aged in the store: the most a reserve can ask. */
 const reserve = (plantsAimCount: number): ReservePlanInput => ({
-  ...{ plantsAimCount, plantingsCount: 2, sproutedCount: 46, testedCount: 50, maturityFraction: 0.8 },
-  ...{ testKernelsCount: 50, giftKernelsCount: 200, kernelsPerOz: 110, parentEarsCount: 60, line: 'whole-range' },
-  ...{ wetFraction: 0.11, temperatureC: 12, daysToFirst: 40 },
+  plantsAimCount,
+  plantingsCount: 2,
+  sproutedCount: 46,
+  testedCount: 50,
+  maturityFraction: 0.8,
+  testKernelsCount: 50,
+  giftKernelsCount: 200,
+  kernelsPerOz: 110,
+  parentEarsCount: 60,
+  line: 'whole-range',
+  wetFraction: 0.11,
+  temperatureC: 12,
+  daysToFirst: 40,
 })
 const whatIf = (wetFraction: number): SeedWhatIfInput => ({
-  ...{ sproutedCount: 46, testedCount: 50 },
+  sproutedCount: 46,
+  testedCount: 50,
   ways: [10, 20, -18].map((temperatureC) => ({ name: String(temperatureC), wetFraction, temperatureC })),
 })
 const field = (foodLb: number): FieldPlanInput => ({
-  ...{ foodLb, reserveKernelsCount: 1020, plantsForLineCount: 240, gPerThousand: 258, kernelsPerEar: 280 },
-  ...{ earsPerPlant: 1.2, lossFraction: 0.15, germinationFraction: 0.92, survivalFraction: 0.8, pattern: 'rows' },
-  ...{ rowSpacingM: 0.9, inRowSpacingM: 0.3 },
+  foodLb,
+  reserveKernelsCount: 1020,
+  plantsForLineCount: 240,
+  gPerThousand: 258,
+  kernelsPerEar: 280,
+  earsPerPlant: 1.2,
+  lossFraction: 0.15,
+  germinationFraction: 0.92,
+  survivalFraction: 0.8,
+  pattern: 'rows',
+  rowSpacingM: 0.9,
+  inRowSpacingM: 0.3,
 })
 const neighbours = (distanceM: number): IsolationInput => ({
   neighbours: Array.from({ length: 10 }, (_, more) => ({
     name: `field ${more + 1}`,
     distanceM: distanceM + 10 * more,
   })),
-  ...{ plotLengthM: 15, plotWidthM: 12 },
+  plotLengthM: 15,
+  plotWidthM: 12,
 })
 
 let turn = 0
@@ -45,7 +66,10 @@ function measured(what: string, call: () => unknown, asked: unknown): Measured {
   const value = medianCallMs(call, { warmUpCount: 5, samplesCount: 41 })
   const reference = medianCallMs(() => JSON.parse(JSON.stringify(asked)))
   return {
-    ...{ what: `${what}, median`, value, unit: 'ms', limit: LIMIT_MS },
+    what: `${what}, median`,
+    value,
+    unit: 'ms',
+    limit: LIMIT_MS,
     reference: { what: 'what is asked through JSON and back', value: reference },
   }
 }

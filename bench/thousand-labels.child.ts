@@ -11,8 +11,15 @@ const { createWords } = await import('@crib/wording')
 
 const [labelsCount] = process.argv.slice(2).map(Number) as [number]
 const boilMin: Reckoned = {
-  ...{ id: 'boilBeforeTastingMin', value: 11, unit: 'Min', rounding: { mode: 'up', step: 1 }, basis: 'published' },
-  ...{ sourceKeys: [], inputs: {}, edition: 'bench', codeVersion: '0' },
+  id: 'boilBeforeTastingMin',
+  value: 11,
+  unit: 'Min',
+  rounding: { mode: 'up', step: 1 },
+  basis: 'published',
+  sourceKeys: [],
+  inputs: {},
+  edition: 'bench',
+  codeVersion: '0',
 }
 /** Invented: four jars to a household, as in scenario S6, each household's lot with words and a code of its own. */
 const JARS_A_HOUSEHOLD = 4

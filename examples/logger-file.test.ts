@@ -49,8 +49,11 @@ test('its head says every column and unit; its lines make the load a whole log w
     '15:29 zero',
   ])
   const found = lines.map(({ event, instant }, index) => ({
-    ...{ entryId: `found-${index}`, personId: 'p', deviceId: 'd', event },
-    ...{ instant: new Date(instant).toISOString() },
+    entryId: `found-${index}`,
+    personId: 'p',
+    deviceId: 'd',
+    event,
+    instant: new Date(instant).toISOString(),
   }))
   const whole = { ...load, events: [...load.events, ...(found as unknown as RunEventFact[])] }
   const { outcome: ended, restarts, ventedMin, questions } = runState(runSetupOf(load), runRecords(whole), Date.now())

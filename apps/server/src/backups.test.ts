@@ -24,8 +24,13 @@ beforeEach(async () => {
   const newId = () => createId(clock, random)
   kitchenId = newId()
   const author = createAuthor({
-    ...{ kitchenId, deviceId: newId(), personId: newId(), head: null },
-    ...{ clock, random, zone: 'UTC' },
+    kitchenId,
+    deviceId: newId(),
+    personId: newId(),
+    head: null,
+    clock,
+    random,
+    zone: 'UTC',
   })
   await store.append([author.write('kitchen-opened', { kitchenId, name: 'Ostrey Point', demo: false })])
   told = []
@@ -39,7 +44,11 @@ afterEach(async () => {
 const stick = () => join(folder, 'stick')
 const backups = (plan: Partial<BackupPlan & { readonly store: JournalStore }> = {}) =>
   createBackups({
-    ...{ store, into: stick(), everyHours: 24, keepCount: 14, ...plan },
+    store,
+    into: stick(),
+    everyHours: 24,
+    keepCount: 14,
+    ...plan,
     told: (outcome) => told.push(outcome),
     now: clock.now,
     later: (ms, then) => {

@@ -56,7 +56,9 @@ export async function launchKeptProfile(folder: string): Promise<BrowserContext>
   return chromium.launchPersistentContext(folder, {
     executablePath: EXECUTABLE ?? '',
     args: ARGS,
-    ...{ viewport: PHONE, locale: 'en-US', timezoneId: 'America/Toronto' },
+    viewport: PHONE,
+    locale: 'en-US',
+    timezoneId: 'America/Toronto',
   })
 }
 

@@ -17,8 +17,13 @@ const bench = {
   lines: (kitchenId: string, count: number): readonly StoredEntry[] => {
     const deviceId = createId(CLOCK, RANDOM)
     const author = createAuthor({
-      ...{ kitchenId, deviceId, personId: newId(), head: null },
-      ...{ clock: CLOCK, random: RANDOM, zone: ZONE },
+      kitchenId,
+      deviceId,
+      personId: newId(),
+      head: null,
+      clock: CLOCK,
+      random: RANDOM,
+      zone: ZONE,
     })
     return Array.from({ length: count }, () => author.write('standing-read', standing()))
   },
@@ -29,8 +34,13 @@ const bench = {
   /** Writes as the book does: under the lock all tabs share, or without it as on plain HTTP. */
   record: async (kitchenId: string, deviceId: string, count: number, withLock: boolean) => {
     const recorder = createRecorder({
-      ...{ store: await opened(), kitchenId, deviceId, personId: kitchenId },
-      ...{ clock: CLOCK, random: RANDOM, zone: ZONE },
+      store: await opened(),
+      kitchenId,
+      deviceId,
+      personId: kitchenId,
+      clock: CLOCK,
+      random: RANDOM,
+      zone: ZONE,
     })
     const seqs: number[] = []
     for (let written = 0; written < count; written += 1) {

@@ -82,7 +82,8 @@ export const LOOKS: readonly Look[] = [
   { state: 'during a batch', path: '/paper/wall-board/:batchId', heading: 'Wall board' },
   { state: 'during a batch', path: '/paper/class-sheet/:batchId', heading: 'Class sheet', words: 'Making hominy' },
   ...(['during a batch', 'demo kitchen', 'stocked pantry'] as const).map((state) => ({
-    ...{ state, path: `/paper/year/${new Date().getFullYear()}` },
+    state,
+    path: `/paper/year/${new Date().getFullYear()}`,
     heading: `The year ${new Date().getFullYear()} on a sheet`,
   })),
   { state: 'stocked pantry', path: '/paper/call-list/load/YC-1', heading: 'Whom to call', words: 'the ford' },

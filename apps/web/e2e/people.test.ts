@@ -175,7 +175,10 @@ describeInBrowser('people', () => {
 
   test('where a passkey can be had, it stands in for the passphrase', async () => {
     const named = await startServer({
-      ...{ port: 0, bookFile: join(mkdtempSync(join(folder, 'named-')), 'book.sqlite'), webDist, hosted: true },
+      port: 0,
+      bookFile: join(mkdtempSync(join(folder, 'named-')), 'book.sqlite'),
+      webDist,
+      hosted: true,
     })
     const { context, page, faults } = await openPage(browser)
     const devtools = await context.newCDPSession(page)

@@ -27,16 +27,26 @@ export async function tellPlannedBatch(
   const newId = () => createId(clock, RANDOM)
   const [kitchenId, batchId, lotId, alkaliLotId, oldAshId] = [newId(), newId(), newId(), newId(), newId()]
   const author = createAuthor({
-    ...{ kitchenId, deviceId: newId(), personId: newId(), head: null },
-    ...{ clock, random: RANDOM, zone: 'America/Toronto' },
+    kitchenId,
+    deviceId: newId(),
+    personId: newId(),
+    head: null,
+    clock,
+    random: RANDOM,
+    zone: 'America/Toronto',
   })
   const entries: StoredEntry[] = []
   const tell = <K extends Kind>(kind: K, body: BodyOf<K>) => entries.push(author.write(kind, body))
   tell('kitchen-opened', { kitchenId, name: 'Ostrey Point', demo: false })
   tell('kitchen-noted', { kitchenId, elevationM: 820 * FT_M, elevationKnownBy: 'map' })
   tell('corn-lot-brought-in', {
-    ...{ lotId, name: 'Lantern flint', cornType: 'flint', form: 'shelled', treatedSeed: false },
-    ...{ massKg: 9 * LB_KG, asTyped: '9 lb' },
+    lotId,
+    name: 'Lantern flint',
+    cornType: 'flint',
+    form: 'shelled',
+    treatedSeed: false,
+    massKg: 9 * LB_KG,
+    asTyped: '9 lb',
   } as const)
   const clean = { burntClean: true, cold: true, sifted: true, onlyCleanWood: true }
   tell('alkali-lot-recorded', { alkaliLotId, name: 'M-1', alkali: 'ash', ...clean, lidded: true })
@@ -48,7 +58,12 @@ export async function tellPlannedBatch(
   }
   const gatheredOn = new Date(atMs - 425 * 86_400_000).toISOString().slice(0, 10) // fourteen months in an open pail
   tell('alkali-lot-recorded', {
-    ...{ alkaliLotId: oldAshId, name: 'M-0', alkali: 'ash', ...clean, lidded: false, gatheredOn },
+    alkaliLotId: oldAshId,
+    name: 'M-0',
+    alkali: 'ash',
+    ...clean,
+    lidded: false,
+    gatheredOn,
   } as const)
   tell('pot-recorded', { potId: newId(), name: 'the big pot', volumeL: 20 * LIQUID_QT_L, material: 'stainless' })
   const plan = batchPlan({

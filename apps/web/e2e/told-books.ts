@@ -46,13 +46,25 @@ interface Teller {
 async function tellBook(house: House, demo: boolean, story: (teller: Teller) => void): Promise<ToldBook> {
   const newId = () => createId(CLOCK, RANDOM)
   const book = {
-    ...{ kitchenId: newId(), batchId: newId(), runId: newId() },
-    ...{ plotId: newId(), plantingId: newId() },
-    ...{ cannerId: newId(), seedLotId: newId(), alkaliLotId: newId(), cornLotId: newId(), foodLotId: newId() },
+    kitchenId: newId(),
+    batchId: newId(),
+    runId: newId(),
+    plotId: newId(),
+    plantingId: newId(),
+    cannerId: newId(),
+    seedLotId: newId(),
+    alkaliLotId: newId(),
+    cornLotId: newId(),
+    foodLotId: newId(),
   }
   const author = createAuthor({
-    ...{ kitchenId: book.kitchenId, deviceId: newId(), personId: newId(), head: null },
-    ...{ clock: CLOCK, random: RANDOM, zone: 'America/Toronto' },
+    kitchenId: book.kitchenId,
+    deviceId: newId(),
+    personId: newId(),
+    head: null,
+    clock: CLOCK,
+    random: RANDOM,
+    zone: 'America/Toronto',
   })
   const entries: StoredEntry[] = []
   story({
@@ -155,9 +167,19 @@ export function runningCanner(house: House, demo = false): Promise<ToldBook> {
     tell(
       'run-begun',
       {
-        ...{ runId, batchId: book.batchId, cannerId: book.cannerId, cannerName: 'yard canner', loadCode: 'YC-1' },
-        ...{ jarSize: 'quart', jarCount: 6, gauge: 'dial', requiredReadingPsi: 11, ventMin: 10, processMin: 70 },
-        ...{ edition: GUIDANCE_EDITION, cardShown: { holdAtPsi: 11 } },
+        runId,
+        batchId: book.batchId,
+        cannerId: book.cannerId,
+        cannerName: 'yard canner',
+        loadCode: 'YC-1',
+        jarSize: 'quart',
+        jarCount: 6,
+        gauge: 'dial',
+        requiredReadingPsi: 11,
+        ventMin: 10,
+        processMin: 70,
+        edition: GUIDANCE_EDITION,
+        cardShown: { holdAtPsi: 11 },
       },
       60,
     )
@@ -184,9 +206,20 @@ export function stockedPantry(house: House): Promise<ToldBook> {
     tell(
       'run-begun',
       {
-        ...{ runId, batchId, cannerId: book.cannerId, cannerName: 'yard canner', loadCode, households: ['the ford'] },
-        ...{ jarSize: 'quart', jarCount: 6, gauge: 'dial', requiredReadingPsi: 11, ventMin: 10, processMin: 70 },
-        ...{ edition: GUIDANCE_EDITION, cardShown: { holdAtPsi: 11 } },
+        runId,
+        batchId,
+        cannerId: book.cannerId,
+        cannerName: 'yard canner',
+        loadCode,
+        households: ['the ford'],
+        jarSize: 'quart',
+        jarCount: 6,
+        gauge: 'dial',
+        requiredReadingPsi: 11,
+        ventMin: 10,
+        processMin: 70,
+        edition: GUIDANCE_EDITION,
+        cardShown: { holdAtPsi: 11 },
       },
       1300,
     )
@@ -223,8 +256,14 @@ export function seedInTins(house: House): Promise<ToldBook> {
     const { seedLotId } = book
     const day = (daysAgo: number) => new Date(Date.now() - daysAgo * 86_400_000).toISOString().slice(0, 10)
     tell('seed-lot-recorded', {
-      ...{ seedLotId, name: 'Heron Foot flint', seasonYear: new Date().getFullYear(), putByOn: day(40) },
-      ...{ source: 'own', parentEarsCount: 60, kernelsCount: 1150, kernelsPerOz: 110 },
+      seedLotId,
+      name: 'Heron Foot flint',
+      seasonYear: new Date().getFullYear(),
+      putByOn: day(40),
+      source: 'own',
+      parentEarsCount: 60,
+      kernelsCount: 1150,
+      kernelsPerOz: 110,
       containers: [
         { container: 'tin', place: 'the loft' },
         { container: 'glass jar', place: 'the cellar' },
@@ -278,8 +317,15 @@ export function fieldInSilk(house: House): Promise<ToldBook> {
     const corn = { cornName: 'Heron Foot flint', seedLotId }
     const [neighbourId, earsId] = [1, 2].map(() => createId(CLOCK, RANDOM)) as [string, string]
     tell('seed-lot-recorded', {
-      ...{ seedLotId, name: 'Heron Foot flint', seasonYear: year - 3, putByOn: `${year - 3}-10-20`, source: 'own' },
-      ...{ parentEarsCount: 60, kernelsCount: 2400, kernelsPerOz: 110, containers: [] },
+      seedLotId,
+      name: 'Heron Foot flint',
+      seasonYear: year - 3,
+      putByOn: `${year - 3}-10-20`,
+      source: 'own',
+      parentEarsCount: 60,
+      kernelsCount: 2400,
+      kernelsPerOz: 110,
+      containers: [],
     })
     tell('germination-tested', { seedLotId, testedOn: `${year - 1}-04-02`, sproutedCount: 46, ofCount: 50 })
     for (const [ago, found] of [
@@ -292,21 +338,43 @@ export function fieldInSilk(house: House): Promise<ToldBook> {
     }
     tell('plot-recorded', { plotId, name: 'behind the house', lengthM: 9, widthM: 7.2, rowsBearingDeg: 90 })
     tell('planting-recorded', {
-      ...{ ...corn, plantingId, plotId, plantedOn: `${year - 1}-05-14`, pattern: 'rows', rowsCount: 8 },
-      ...{ rowSpacingM: 0.9, inRowSpacingM: 0.3, kernelsSownCount: 327 },
+      ...corn,
+      plantingId,
+      plotId,
+      plantedOn: `${year - 1}-05-14`,
+      pattern: 'rows',
+      rowsCount: 8,
+      rowSpacingM: 0.9,
+      inRowSpacingM: 0.3,
+      kernelsSownCount: 327,
     })
     const stand = { countedOn: `${year - 1}-06-10`, plantsCount: 262, ofKernelsCount: 327 }
     tell('stand-counted', { plantingId, ...stand })
     tell('tassel-seen', { plantingId, seenOn: `${year - 1}-07-16`, howMany: 'half' })
     tell('silk-seen', { plantingId, seenOn: `${year - 1}-07-19`, howMany: 'half' })
     tell('neighbour-corn-recorded', {
-      ...{ plotId, neighbourId, name: 'over the road', seasonYear: year + 1, distanceM: 120, bearingDeg: 270 },
+      plotId,
+      neighbourId,
+      name: 'over the road',
+      seasonYear: year + 1,
+      distanceM: 120,
+      bearingDeg: 270,
       wouldShow: true,
     })
     const input: FieldPlanInput = {
-      ...{ foodLb: 20, reserveKernelsCount: 1020, plantsForLineCount: 240, gPerThousand: 258, kernelsPerEar: 280 },
-      ...{ earsPerPlant: 1.2, lossFraction: 0.15, germinationFraction: 0.92, survivalFraction: 0.8, pattern: 'hills' },
-      ...{ rowSpacingM: 1.0668, inRowSpacingM: 1.0668, withBeans: true },
+      foodLb: 20,
+      reserveKernelsCount: 1020,
+      plantsForLineCount: 240,
+      gPerThousand: 258,
+      kernelsPerEar: 280,
+      earsPerPlant: 1.2,
+      lossFraction: 0.15,
+      germinationFraction: 0.92,
+      survivalFraction: 0.8,
+      pattern: 'hills',
+      rowSpacingM: 1.0668,
+      inRowSpacingM: 1.0668,
+      withBeans: true,
     }
     tell('field-planned', fieldPlannedBody({ ...corn, seasonYear: year + 1, input, plan: fieldPlan(input) }, plotId))
     const ears = { cornType: 'flint', form: 'ears', treatedSeed: false, massKg: 18, asTyped: '18 kg' } as const

@@ -17,8 +17,13 @@ export async function tellVillage(house: House): Promise<ToldVillage> {
   const newId = () => createId(CLOCK, RANDOM)
   const [kitchenId, lotId, ashId, batchId] = [newId(), newId(), newId(), newId()]
   const author = createAuthor({
-    ...{ kitchenId, deviceId: newId(), personId: newId(), head: null },
-    ...{ clock: CLOCK, random: RANDOM, zone: 'America/Toronto' },
+    kitchenId,
+    deviceId: newId(),
+    personId: newId(),
+    head: null,
+    clock: CLOCK,
+    random: RANDOM,
+    zone: 'America/Toronto',
   })
   const entries: StoredEntry[] = []
   const tell = <K extends Kind>(kind: K, body: BodyOf<K>, hoursAgo: number) =>
@@ -48,9 +53,19 @@ export async function tellVillage(house: House): Promise<ToldVillage> {
       tell(
         'run-begun',
         {
-          ...{ runId, batchId, cannerId: canners[name], cannerName: name, loadCode, jarSize: 'pint', jarCount },
-          ...{ gauge: isDial ? 'dial' : 'weight', requiredReadingPsi: isDial ? 11 : 15, ventMin: 10, processMin: 60 },
-          ...{ edition: 'guidance-2026-11', cardShown: {} },
+          runId,
+          batchId,
+          cannerId: canners[name],
+          cannerName: name,
+          loadCode,
+          jarSize: 'pint',
+          jarCount,
+          gauge: isDial ? 'dial' : 'weight',
+          requiredReadingPsi: isDial ? 11 : 15,
+          ventMin: 10,
+          processMin: 60,
+          edition: 'guidance-2026-11',
+          cardShown: {},
         },
         48 - round * 3,
       )

@@ -11,7 +11,12 @@ const putUp = (lotId: string, loadCode: string) =>
   keeper.write('food-put-up', { lotId, loadCode, form: 'jar', count: 6, runId })
 const facts = foldFacts([
   keeper.write('corn-lot-brought-in', {
-    ...{ lotId: cornId, name: 'Lantern flint', cornType: 'flint', form: 'shelled', massKg: 5, asTyped: '' },
+    lotId: cornId,
+    name: 'Lantern flint',
+    cornType: 'flint',
+    form: 'shelled',
+    massKg: 5,
+    asTyped: '',
     treatedSeed: false,
   }),
   putUp(jarsId, 'MILL 26/11 B1'),

@@ -47,8 +47,11 @@ const FILLED = (() => {
   const found = replayRun({ ...LOGGED, requiredPsi: 11, elevationM: 820 * 0.3048, jar: 'quart', foodC: 80 })
   if (!found.ok) throw new Error(found.why.key)
   const lines = found.marks.map(({ atMin, event }, index) => ({
-    ...{ entryId: `found-${index}`, personId: 'p', deviceId: 'd', event },
-    ...{ instant: new Date(atMin * 60_000).toISOString() },
+    entryId: `found-${index}`,
+    personId: 'p',
+    deviceId: 'd',
+    event,
+    instant: new Date(atMin * 60_000).toISOString(),
   }))
   return { ...load, events: [...load.events, ...lines] } as RunFact
 })()

@@ -22,8 +22,13 @@ async function note(kind: string, body: object): Promise<void> {
 
 async function tellTheBook(): Promise<void> {
   await note('seed-lot-recorded', {
-    ...{ seedLotId: SEED_LOT, name: 'Heron Foot flint', seasonYear: 2026, putByOn: '2026-10-20', source: 'own' },
-    ...{ parentEarsCount: 60, kernelsCount: 1150 },
+    seedLotId: SEED_LOT,
+    name: 'Heron Foot flint',
+    seasonYear: 2026,
+    putByOn: '2026-10-20',
+    source: 'own',
+    parentEarsCount: 60,
+    kernelsCount: 1150,
     containers: [
       { container: 'tin', place: 'the loft' },
       { container: 'glass jar', place: 'the cellar' },
@@ -32,14 +37,32 @@ async function tellTheBook(): Promise<void> {
   await note('germination-tested', { seedLotId: SEED_LOT, testedOn: '2026-11-01', sproutedCount: 46, ofCount: 50 })
   await note('plot-recorded', { plotId: PLOT, name: 'behind the house', rowsBearingDeg: 90 })
   await note('neighbour-corn-recorded', {
-    ...{ plotId: PLOT, name: 'over the road', seasonYear: 2027, distanceM: 120, bearingDeg: 270 },
+    plotId: PLOT,
+    name: 'over the road',
+    seasonYear: 2027,
+    distanceM: 120,
+    bearingDeg: 270,
   })
   await note('field-planned', {
-    ...{ plotId: PLOT, seasonYear: 2027, cornName: 'Heron Foot flint', edition: 'e', codeVersion: '0', shown: {} },
+    plotId: PLOT,
+    seasonYear: 2027,
+    cornName: 'Heron Foot flint',
+    edition: 'e',
+    codeVersion: '0',
+    shown: {},
     inputs: {
-      ...{ foodLb: 20, reserveKernelsCount: 980, plantsForLineCount: 240, gPerThousand: 258, kernelsPerEar: 280 },
-      ...{ earsPerPlant: 1.2, lossFraction: 0.15, germinationFraction: 0.92, survivalFraction: 0.8 },
-      ...{ pattern: 'rows', rowSpacingM: 0.9, inRowSpacingM: 0.25 },
+      foodLb: 20,
+      reserveKernelsCount: 980,
+      plantsForLineCount: 240,
+      gPerThousand: 258,
+      kernelsPerEar: 280,
+      earsPerPlant: 1.2,
+      lossFraction: 0.15,
+      germinationFraction: 0.92,
+      survivalFraction: 0.8,
+      pattern: 'rows',
+      rowSpacingM: 0.9,
+      inRowSpacingM: 0.25,
     },
   })
 }

@@ -257,7 +257,13 @@ describe('what is written', () => {
     const random = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
     const write = (personId: string) =>
       createAuthor({
-        ...{ kitchenId, deviceId: house.newId(), personId, head: null, clock: house.clock, random, zone: 'UTC' },
+        kitchenId,
+        deviceId: house.newId(),
+        personId,
+        head: null,
+        clock: house.clock,
+        random,
+        zone: 'UTC',
       }).write('kitchen-opened', { kitchenId, name: 'Second', demo: false })
     expect(await outcomes('keeper', [write(personIds.keeper)])).toEqual(['refused'])
     await house.people.accounts.letOpen(personIds.keeper)

@@ -22,7 +22,10 @@ async function linesOf(hiddenLots: number): Promise<StoredEntry[]> {
   const write = (random: number, work: (author: ReturnType<typeof createAuthor>) => StoredEntry) => {
     let count = random
     const author = createAuthor({
-      ...{ kitchenId: KITCHEN, deviceId: ID(2), personId: ID(3), zone: 'America/Toronto' },
+      kitchenId: KITCHEN,
+      deviceId: ID(2),
+      personId: ID(3),
+      zone: 'America/Toronto',
       head: head && { deviceSeq: head.envelope.deviceSeq, hash: head.hash, writtenAt: head.envelope.writtenAt },
       clock: { now: () => Date.UTC(2026, 9, 1) + random * 1000 },
       random: {
@@ -133,7 +136,12 @@ describe.each(STANDINGS)('for a %s', (standing: Standing) => {
     const answers = []
     for (const { house, cookies } of [without, withHidden]) {
       const author = createAuthor({
-        ...{ kitchenId: KITCHEN, deviceId: ID(2), personId: ID(3), zone: 'UTC', head: null, clock: house.clock },
+        kitchenId: KITCHEN,
+        deviceId: ID(2),
+        personId: ID(3),
+        zone: 'UTC',
+        head: null,
+        clock: house.clock,
         random: { bytes: (length) => new Uint8Array(length).fill(7) },
       })
       const line = author.write('corn-lot-brought-in', lotBody(ID(77)))

@@ -60,7 +60,13 @@ test('what this person may not read whole is kept apart, as a copy, and a copy t
   const house = await openIdbStore(`house-${id()}`)
   const copy = await openIdbStore(`copy-${id()}`)
   const other = createAuthor({
-    ...{ kitchenId: device.kitchenId, deviceId: id(), personId: id(), head: null, clock, random, zone: 'UTC' },
+    kitchenId: device.kitchenId,
+    deviceId: id(),
+    personId: id(),
+    head: null,
+    clock,
+    random,
+    zone: 'UTC',
   })
   const shown = other.write('kitchen-noted', { kitchenId: device.kitchenId, jarFill: 'third' })
   const asked: unknown[] = []
@@ -92,7 +98,13 @@ test('lines of a copy never come among this device’s own, even when the role c
   const device = await aDevice(2)
   const house = await openIdbStore(`house-${id()}`)
   const author = createAuthor({
-    ...{ kitchenId: device.kitchenId, deviceId: id(), personId: id(), head: null, clock, random, zone: 'UTC' },
+    kitchenId: device.kitchenId,
+    deviceId: id(),
+    personId: id(),
+    head: null,
+    clock,
+    random,
+    zone: 'UTC',
   })
   const ofACopy = author.write('kitchen-noted', { kitchenId: device.kitchenId, jarFill: 'third' })
   const server: HouseServer = {

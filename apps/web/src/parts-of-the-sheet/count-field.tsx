@@ -62,7 +62,7 @@ function NumberField({
           max: formatNumber(max, 0),
         })
   return (
-    <Frame {...{ id, label, hint, error: error ?? fault }}>
+    <Frame id={id} label={label} hint={hint} error={error ?? fault}>
       <div className="count">
         <button
           type="button"

@@ -37,7 +37,7 @@ export function TextField({
     'aria-describedby': describedBy(id, hint),
   }
   return (
-    <Frame {...{ id, label, hint, error: error ?? null }}>
+    <Frame id={id} label={label} hint={hint} error={error ?? null}>
       {lines > 1 ? (
         <textarea {...shared} rows={lines} onChange={(event) => onValue(event.target.value)} />
       ) : (
@@ -133,7 +133,7 @@ export function ClockField({
 }: Labelled & { readonly value: string; readonly onValue: (text: string) => void }) {
   const id = useId()
   return (
-    <Frame {...{ id, label, hint, error: error ?? null }}>
+    <Frame id={id} label={label} hint={hint} error={error ?? null}>
       <input
         id={id}
         className="written"
@@ -162,7 +162,7 @@ export function DateField({
 }: Labelled & { readonly value: string; readonly onValue: (text: string) => void; readonly max?: string }) {
   const id = useId()
   return (
-    <Frame {...{ id, label, hint, error: error ?? null }}>
+    <Frame id={id} label={label} hint={hint} error={error ?? null}>
       <input
         id={id}
         className="written"

@@ -4,8 +4,15 @@ import { inputText } from './input-text.ts'
 import { stampedParts } from './stamped-parts.ts'
 
 const reckoned = (value: number, unit: Reckoned['unit']): Reckoned => ({
-  ...{ id: 'x', value, unit, rounding: { mode: 'nearest', step: 0.001 }, basis: 'computed', sourceKeys: [] },
-  ...{ inputs: {}, edition: 'guidance-2026-11', codeVersion: '0.1.0' },
+  id: 'x',
+  value,
+  unit,
+  rounding: { mode: 'nearest', step: 0.001 },
+  basis: 'computed',
+  sourceKeys: [],
+  inputs: {},
+  edition: 'guidance-2026-11',
+  codeVersion: '0.1.0',
 })
 
 test.each([

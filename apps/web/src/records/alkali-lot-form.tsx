@@ -36,7 +36,14 @@ interface Typed {
 }
 
 const FRESH: Typed = {
-  ...{ name: '', alkali: 'ash', woods: '', stove: '', alsoBurnt: '', container: '', grade: '', gatheredOn: '' },
+  name: '',
+  alkali: 'ash',
+  woods: '',
+  stove: '',
+  alsoBurnt: '',
+  container: '',
+  grade: '',
+  gatheredOn: '',
   ready: {},
   never: [],
 }
@@ -57,7 +64,9 @@ export function AlkaliLotForm({ lot }: { readonly lot?: AlkaliLotFact }) {
   const keep = async () => {
     if (name.trim() === '') return setMissing(true)
     const kept = await record.keep('alkali-lot-recorded', {
-      ...{ alkaliLotId: lot?.alkaliLotId ?? newId(), name: name.trim(), alkali },
+      alkaliLotId: lot?.alkaliLotId ?? newId(),
+      name: name.trim(),
+      alkali,
       ...(isAsh && typed.ready),
       // Kept in the book as what it is, so that no pot is offered it.
       ...(isAsh && isStopped && { onlyCleanWood: false }),

@@ -57,7 +57,13 @@ export function CannerTimingsForm() {
     const { name, gauges, weightsLb, rim, electric, capacityPints, capacityQuarts } = canner
     // The whole canner is told again: the latest telling stands, the earlier stays readable.
     const kept = await record.keep('canner-recorded', {
-      ...{ cannerId: canner.cannerId, name, gauges: [...gauges], rim, electric, capacityPints, capacityQuarts },
+      cannerId: canner.cannerId,
+      name,
+      gauges: [...gauges],
+      rim,
+      electric,
+      capacityPints,
+      capacityQuarts,
       ...(weightsLb && { weightsLb: [...weightsLb] }),
       timingsMin,
     })

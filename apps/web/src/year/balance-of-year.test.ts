@@ -11,7 +11,12 @@ const id = () => createId(clock, random)
 function kitchen() {
   const kitchenId = id()
   const author = createAuthor({
-    ...{ kitchenId, deviceId: id(), personId: id(), head: null, clock, random },
+    kitchenId,
+    deviceId: id(),
+    personId: id(),
+    head: null,
+    clock,
+    random,
     zone: 'America/Toronto',
   })
   const entries: StoredEntry[] = [author.write('kitchen-opened', { kitchenId, name: 'Kettlebrook Hollow', demo: true })]
@@ -24,13 +29,23 @@ function aYear() {
   const lotId = id()
   entries.push(
     author.write('corn-lot-brought-in', {
-      ...{ lotId, name: 'Heron Foot flint', cornType: 'flint', form: 'ears', massKg: 24 },
-      ...{ asTyped: '24 kg', treatedSeed: false },
+      lotId,
+      name: 'Heron Foot flint',
+      cornType: 'flint',
+      form: 'ears',
+      massKg: 24,
+      asTyped: '24 kg',
+      treatedSeed: false,
     }),
     author.write('corn-shelled', { lotId, earsKg: 24, shelledKg: 19 }),
     author.write('corn-sorted', { entityId: lotId, entity: 'lot', when: 'dry', removedKg: 1.4 }),
     author.write('seed-put-by', {
-      ...{ seedId: id(), lotId, seasonYear: 2026, how: 'by-weight', massKg: 0.6, plantingsCount: 2 },
+      seedId: id(),
+      lotId,
+      seasonYear: 2026,
+      how: 'by-weight',
+      massKg: 0.6,
+      plantingsCount: 2,
       places: ['tin', 'cellar'],
     }),
     author.write('lot-used', { lotId, massKg: 5.4, how: 'used-in-batch', batchId: id() }),
@@ -72,7 +87,12 @@ test('a lot told by measure only is named and not drawn', () => {
   const { author, entries } = kitchen()
   entries.push(
     author.write('corn-lot-brought-in', {
-      ...{ lotId: id(), name: 'Lantern flint', cornType: 'flint', form: 'ears', volumeL: 35, asTyped: '1 bu' },
+      lotId: id(),
+      name: 'Lantern flint',
+      cornType: 'flint',
+      form: 'ears',
+      volumeL: 35,
+      asTyped: '1 bu',
       treatedSeed: false,
     }),
   )
@@ -87,7 +107,12 @@ test('a lot belongs to the year it came in where the people were', () => {
     author.write(
       'corn-lot-brought-in',
       {
-        ...{ lotId: id(), name: 'Lantern flint', cornType: 'flint', form: 'shelled', massKg: 4, asTyped: '4 kg' },
+        lotId: id(),
+        name: 'Lantern flint',
+        cornType: 'flint',
+        form: 'shelled',
+        massKg: 4,
+        asTyped: '4 kg',
         treatedSeed: false,
       },
       { happenedAt: { instant: '2026-01-01T03:00:00.000Z' } }, // still New Year's Eve in Toronto
@@ -102,21 +127,36 @@ test('the next thing is corn, then seed, then a plan, then the kettle', () => {
   const lotId = id()
   entries.push(
     author.write('corn-lot-brought-in', {
-      ...{ lotId, name: 'Lantern flint', cornType: 'flint', form: 'shelled', massKg: 4, asTyped: '4 kg' },
+      lotId,
+      name: 'Lantern flint',
+      cornType: 'flint',
+      form: 'shelled',
+      massKg: 4,
+      asTyped: '4 kg',
       treatedSeed: false,
     }),
   )
   expect(nextThing(foldFacts(entries), clock.now()).say).toBe('shell:next-seed')
   entries.push(
     author.write('seed-put-by', {
-      ...{ seedId: id(), lotId, seasonYear: 2026, how: 'by-eye', plantingsCount: 2, places: ['tin'] },
+      seedId: id(),
+      lotId,
+      seasonYear: 2026,
+      how: 'by-eye',
+      plantingsCount: 2,
+      places: ['tin'],
     }),
   )
   expect(nextThing(foldFacts(entries), clock.now()).say).toBe('shell:next-plan')
   const batchId = id()
   entries.push(
     author.write('batch-planned', {
-      ...{ batchId, title: 'Saturday', inputs: {}, edition: 'e', codeVersion: '0', shown: {} },
+      batchId,
+      title: 'Saturday',
+      inputs: {},
+      edition: 'e',
+      codeVersion: '0',
+      shown: {},
     }),
     author.write('cook-noted', { batchId, potLoad: 1, seen: { type: 'boil' } }),
   )
@@ -132,8 +172,18 @@ test('the next thing leads straight to the one open run, and to the list where s
     const runId = id()
     entries.push(
       author.write('run-begun', {
-        ...{ runId, cannerId: id(), cannerName: loadCode, loadCode, jarSize: 'pint', jarCount: 9, gauge: 'dial' },
-        ...{ requiredReadingPsi: 11, ventMin: 10, processMin: 60, edition: 'e', cardShown: {} },
+        runId,
+        cannerId: id(),
+        cannerName: loadCode,
+        loadCode,
+        jarSize: 'pint',
+        jarCount: 9,
+        gauge: 'dial',
+        requiredReadingPsi: 11,
+        ventMin: 10,
+        processMin: 60,
+        edition: 'e',
+        cardShown: {},
       }),
     )
     return runId
@@ -154,7 +204,12 @@ test('while planned pot-loads are left, the kettle stays the next thing for two 
   const batchId = id()
   entries.push(
     author.write('batch-planned', {
-      ...{ batchId, title: 'Saturday', inputs: {}, edition: 'e', codeVersion: '0', shown: { potLoads: 2 } },
+      batchId,
+      title: 'Saturday',
+      inputs: {},
+      edition: 'e',
+      codeVersion: '0',
+      shown: { potLoads: 2 },
       corn: [{ lotId, massKg: 1 }],
     }),
     author.write('cook-noted', { batchId, potLoad: 1, seen: { type: 'boil' } }),

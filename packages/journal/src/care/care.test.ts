@@ -50,7 +50,11 @@ function pictured() {
   const potId = kitchen.newId()
   const pot = author.write('pot-recorded', { potId, name: 'pot', volumeL: 10, material: 'enamel' })
   const photo = author.write('photo-taken', {
-    ...{ photoId: kitchen.newId(), ofId: potId, mediaType: 'image/jpeg', widthPx: 4, heightPx: 3 },
+    photoId: kitchen.newId(),
+    ofId: potId,
+    mediaType: 'image/jpeg',
+    widthPx: 4,
+    heightPx: 3,
     image: image.toString('base64'),
   } as const)
   return { kitchenId: kitchen.kitchenId, entries: [pot, photo], photo, image }

@@ -16,8 +16,13 @@ function season() {
     author.write('neighbour-corn-recorded', { ...neighbour, distanceM: 150, tasselledOn: '2026-07-20' }),
     ...[2027, 2026, 2026].map((seasonYear, index) =>
       author.write('field-planned', {
-        ...{ plotId, seasonYear, cornName: 'Heron Foot flint', inputs: { foodLb: 40 + index } },
-        ...{ edition: 'e', codeVersion: '0', shown: {} },
+        plotId,
+        seasonYear,
+        cornName: 'Heron Foot flint',
+        inputs: { foodLb: 40 + index },
+        edition: 'e',
+        codeVersion: '0',
+        shown: {},
       }),
     ),
     author.write('planting-recorded', {

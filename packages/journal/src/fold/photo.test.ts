@@ -8,9 +8,14 @@ import { history } from './history.ts'
 
 const kitchen = testKitchen()
 const body = {
-  ...{ photoId: kitchen.newId(), ofId: kitchen.newId(), potLoad: 1, words: 'half of them slip' },
+  photoId: kitchen.newId(),
+  ofId: kitchen.newId(),
+  potLoad: 1,
+  words: 'half of them slip',
   mediaType: 'image/jpeg' as const,
-  ...{ widthPx: 640, heightPx: 480, image: '/9j/4AAQ' },
+  widthPx: 640,
+  heightPx: 480,
+  image: '/9j/4AAQ',
 }
 
 test('the facts tell of a picture, its bytes stay in its entry', () => {

@@ -72,7 +72,12 @@ test('[J91] facts tell how far a lot is opened and on which conditions; paper na
   const keeper = author()
   const lotId = newId()
   const lot = keeper.write('corn-lot-brought-in', {
-    ...{ lotId, name: 'Lantern flint', cornType: 'flint', form: 'shelled', asTyped: '', treatedSeed: false },
+    lotId,
+    name: 'Lantern flint',
+    cornType: 'flint',
+    form: 'shelled',
+    asTyped: '',
+    treatedSeed: false,
   })
   expect(shareOf(foldFacts([lot]), lotId)).toEqual({ visibility: 'keeper', set: false })
   expect(mayNameOrigin(foldFacts([lot]), lotId)).toBe(false)
@@ -91,15 +96,30 @@ describe('what a label may say of where the food is from', () => {
     const [flint, flour, batchId, jarsId] = [newId(), newId(), newId(), newId()]
     const lot = (lotId: string, name: string) =>
       keeper.write('corn-lot-brought-in', {
-        ...{ lotId, name, cornType: 'flint', form: 'shelled', massKg: 5, asTyped: '', treatedSeed: false },
+        lotId,
+        name,
+        cornType: 'flint',
+        form: 'shelled',
+        massKg: 5,
+        asTyped: '',
+        treatedSeed: false,
       })
     const plan = (lotIds: readonly string[]) =>
       keeper.write('batch-planned', {
-        ...{ batchId, title: 'hulling', inputs: {}, edition: 'test', codeVersion: '0', shown: {} },
+        batchId,
+        title: 'hulling',
+        inputs: {},
+        edition: 'test',
+        codeVersion: '0',
+        shown: {},
         corn: lotIds.map((lotId) => ({ lotId, massKg: 1 })),
       })
     const jars = keeper.write('food-put-up', {
-      ...{ lotId: jarsId, batchId, loadCode: 'A-1', form: 'jar', count: 7 },
+      lotId: jarsId,
+      batchId,
+      loadCode: 'A-1',
+      form: 'jar',
+      count: 7,
       ...(householdName && { householdName }),
     })
     const open = (lotId: string, visibility: 'family' | 'community', conditions?: string) =>

@@ -183,7 +183,12 @@ describe('a reader’s copy', () => {
       // The same device chain goes on: numbers and links of later lines change with it.
       const { personId, clock, random } = other
       const between = createAuthor({
-        ...{ kitchenId: shared.kitchenId, deviceId: DEVICE, personId, clock, random, zone: 'America/Toronto' },
+        kitchenId: shared.kitchenId,
+        deviceId: DEVICE,
+        personId,
+        clock,
+        random,
+        zone: 'America/Toronto',
         head: head.head(),
       })
       const lotId = other.newId()

@@ -110,7 +110,13 @@ function cutBlocks(
       blocks: [
         { kind: 'line', text: title, strength: 'strong' },
         {
-          ...{ kind: 'cut-jar', heightMm: 40, ringsM: cut.ringsM, levelsM: cut.levelsM, steps, scale, isLoose },
+          kind: 'cut-jar',
+          heightMm: 40,
+          ringsM: cut.ringsM,
+          levelsM: cut.levelsM,
+          steps,
+          scale,
+          isLoose,
           alt: [title, middleText, ...others].join(' '),
         },
       ],
@@ -125,7 +131,8 @@ function curves({ run, picture, band }: JarHeat, { say }: Words): CurvesBlock {
   const perMin = 60 / stepS
   const minutes = Array.from({ length: lastMin + 1 }, (_, minute) => minute)
   const line = (name: string, stroke: 'heavy' | 'plain' | 'dashed' | 'dotted', curve: Float64Array) => ({
-    ...{ name, stroke },
+    name,
+    stroke,
     points: minutes.flatMap((minute) => {
       const celsius = curve[minute * perMin]
       return celsius === undefined ? [] : [[minute, celsius] as const]

@@ -16,7 +16,8 @@ export function runHeatSheet(heat: RunHeat, setting: PrintSetting, words: Words)
   const { begun } = heat.run
   const title = say('heat:paper-run-title', { code: begun.loadCode })
   const about = say('heat:paper-run-about', {
-    ...{ canner: begun.cannerName, count: begun.jarCount },
+    canner: begun.cannerName,
+    count: begun.jarCount,
     size: say(`canner:run-screen-${begun.jarSize}`).toLowerCase(),
   })
   return documentOf(setting, words, {
@@ -51,7 +52,9 @@ function curves({ measured, modelled, marks, halfHours }: RunHeat, words: Words)
       points: thinned(points),
     })),
     ...modelled.map(({ id, points }) => ({
-      ...{ name: say(`heat:modelled-${id}`), stroke: STROKES[id], points: thinned(points) },
+      name: say(`heat:modelled-${id}`),
+      stroke: STROKES[id],
+      points: thinned(points),
     })),
   ]
   const times = lines.flatMap(({ points }) => points.map(([atMin]) => atMin))
@@ -59,7 +62,8 @@ function curves({ measured, modelled, marks, halfHours }: RunHeat, words: Words)
     kind: 'curves',
     heightMm: 74,
     across: {
-      ...{ min: Math.min(...times), max: Math.max(...times) },
+      min: Math.min(...times),
+      max: Math.max(...times),
       ticks: halfHours.map(({ atMin, clock }) => ({ at: atMin, text: formatQuantity(clock) })),
     },
     ...temperatureAxes(),

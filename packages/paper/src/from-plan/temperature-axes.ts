@@ -47,7 +47,8 @@ export function minuteAxis(lastMin: number): DrawnAxis {
   const step = lastMin > 90 ? 20 : 10
   const ticks = Array.from({ length: Math.floor(lastMin / step) + 1 }, (_, i) => i * step)
   return {
-    ...{ min: 0, max: lastMin },
+    min: 0,
+    max: lastMin,
     ticks: ticks.map((at) => ({
       at,
       text: at === 0 ? formatQuantity({ value: 0, unit: 'Min' }) : formatNumber(at, 0),

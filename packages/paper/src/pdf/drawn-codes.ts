@@ -35,7 +35,10 @@ export class DrawnCodes {
     this.#count += 1
     const edge = rows.length
     const form = this.#doc.ref({
-      ...{ Type: 'XObject', Subtype: 'Form', BBox: [0, 0, edge, edge], Resources: {} },
+      Type: 'XObject',
+      Subtype: 'Form',
+      BBox: [0, 0, edge, edge],
+      Resources: {},
       Filter: 'FlateDecode',
     })
     form.end(deflateSync(squaresContent(rows), SMALL))

@@ -45,7 +45,10 @@ test('jars wanted put the corn to shell first, and a cup of salt beside its spoo
     const wanted = batchPlan({
       from: { kind: 'jars', jarCount },
       seed: { how: 'by-eye', plantingsCount: 2, places: [] },
-      ...{ cornType: 'flint', alkali: 'ash', jarSize: 'pint', sortedOutDryFraction: 0.1 },
+      cornType: 'flint',
+      alkali: 'ash',
+      jarSize: 'pint',
+      sortedOutDryFraction: 0.1,
       pots: [],
       endings: [{ ending: 'jars', shareFraction: 1 }],
       canners: [],
@@ -64,7 +67,11 @@ test('ears put their shelling first, by weight and by hours', () => {
   const ears = batchPlan({
     from: { kind: 'corn', form: 'ears', amount: { value: 40, unit: 'Lb' } },
     seed: { how: 'by-eye', plantingsCount: 2, places: [] },
-    ...{ cornType: 'flint', alkali: 'ash', pots: [], canners: [], isStandingRead: true },
+    cornType: 'flint',
+    alkali: 'ash',
+    pots: [],
+    canners: [],
+    isStandingRead: true,
     endings: [{ ending: 'freezer', shareFraction: 1 }],
   } as const)
   if (ears.kind !== 'planned') throw new Error('refused')

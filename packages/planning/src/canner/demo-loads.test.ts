@@ -23,8 +23,15 @@ test('each was begun with the number, the minutes and the code its card gives', 
     const body = runBegunBody(
       { ...facts, runs },
       {
-        ...{ runId: begun.runId, canner: canner!, jarSize: 'quart', jarCount: 7, card, route: card.routes[0]! },
-        ...{ requiredReadingPsi: 11, atMs: Date.parse(run.begun.at.instant), zone },
+        runId: begun.runId,
+        canner: canner!,
+        jarSize: 'quart',
+        jarCount: 7,
+        card,
+        route: card.routes[0]!,
+        requiredReadingPsi: 11,
+        atMs: Date.parse(run.begun.at.instant),
+        zone,
       },
     )
     // A load keeps the edition it was begun with.

@@ -23,7 +23,9 @@ export interface FieldSheetBeside {
 export function fieldSheetBeside(plot: PlotFact, planned: PlannedField, today: string): FieldSheetBeside {
   const { rowsBearingDeg } = plot
   return {
-    ...{ plot: plot.name, date: today, cornName: planned.cornName },
+    plot: plot.name,
+    date: today,
+    cornName: planned.cornName,
     ...(rowsBearingDeg !== undefined && { rowsBearingDeg }),
     neighbours: neighboursOf(plot, planned.seasonYear).map(({ name, distanceM, bearingDeg, tasselledOn }) => ({
       name,

@@ -43,7 +43,10 @@ export function plannedField(plot: Pick<PlotFact, 'plans'>, seasonYear?: number)
   if (!told || !isWhole || fieldPlanTooLarge(inputs)) return null
   const { cornName, seedLotId } = told
   return {
-    ...{ seasonYear: told.seasonYear, cornName, input: inputs, plan: fieldPlan(inputs) },
+    seasonYear: told.seasonYear,
+    cornName,
+    input: inputs,
+    plan: fieldPlan(inputs),
     ...(seedLotId !== undefined && { seedLotId }),
   }
 }

@@ -25,7 +25,8 @@ export function crossingOfPlot(plot: PlotFact, told: PlotCrossing): IsolationOut
   const { lengthM, widthM } = plot
   const input: IsolationInput = {
     neighbours: neighboursOf(plot, seasonYear).map(({ name, distanceM, bearingDeg, tasselledOn, wouldShow }) => ({
-      ...{ name, distanceM },
+      name,
+      distanceM,
       ...(bearingDeg !== undefined && { bearingDeg }),
       ...(tasselledOn !== undefined && { halfTasselDay: dayNumber(tasselledOn)! }),
       ...(wouldShow !== undefined && { wouldShow }),

@@ -27,15 +27,29 @@ const RANDOM = {
 const newId = () => createId(CLOCK, RANDOM)
 const [kitchenId, plotId, plantingId, seedLotId] = [newId(), newId(), newId(), newId()]
 const author = createAuthor({
-  ...{ kitchenId, deviceId: newId(), personId: newId(), head: null },
-  ...{ clock: CLOCK, random: RANDOM, zone: 'America/Toronto' },
+  kitchenId,
+  deviceId: newId(),
+  personId: newId(),
+  head: null,
+  clock: CLOCK,
+  random: RANDOM,
+  zone: 'America/Toronto',
 })
 const book = (...entries: StoredEntry[]): Facts => applyEntries(NO_FACTS, entries)
 
 const WISH: FieldPlanInput = {
-  ...{ foodLb: 30, reserveKernelsCount: 1020, plantsForLineCount: 240, gPerThousand: 258, kernelsPerEar: 280 },
-  ...{ earsPerPlant: 1.2, lossFraction: 0.15, germinationFraction: 0.92, survivalFraction: 0.8 },
-  ...{ pattern: 'rows', rowSpacingM: 0.9, inRowSpacingM: 0.25 },
+  foodLb: 30,
+  reserveKernelsCount: 1020,
+  plantsForLineCount: 240,
+  gPerThousand: 258,
+  kernelsPerEar: 280,
+  earsPerPlant: 1.2,
+  lossFraction: 0.15,
+  germinationFraction: 0.92,
+  survivalFraction: 0.8,
+  pattern: 'rows',
+  rowSpacingM: 0.9,
+  inRowSpacingM: 0.25,
 }
 const opened = author.write('kitchen-opened', { kitchenId, name: 'Kettlebrook Hollow', demo: true })
 const plotted = author.write('plot-recorded', { plotId, name: 'behind the house', rowsBearingDeg: 90 })
@@ -47,15 +61,31 @@ const planned = author.write(
   ),
 )
 const lot = author.write('seed-lot-recorded', {
-  ...{ seedLotId, name: 'Heron Foot flint 2025', seasonYear: 2025, putByOn: '2025-11-01', source: 'own' },
-  ...{ containers: [], kernelsCount: 2000 },
+  seedLotId,
+  name: 'Heron Foot flint 2025',
+  seasonYear: 2025,
+  putByOn: '2025-11-01',
+  source: 'own',
+  containers: [],
+  kernelsCount: 2000,
 })
 const sprouted = author.write('germination-tested', {
-  ...{ seedLotId, testedOn: '2026-04-20', sproutedCount: 46, ofCount: 50 },
+  seedLotId,
+  testedOn: '2026-04-20',
+  sproutedCount: 46,
+  ofCount: 50,
 })
 const sown = author.write('planting-recorded', {
-  ...{ plantingId, plotId, cornName: 'heron foot flint', seedLotId, plantedOn: '2026-05-14', pattern: 'rows' },
-  ...{ rowsCount: 8, rowSpacingM: 0.9, inRowSpacingM: 0.25, kernelsSownCount: 340 },
+  plantingId,
+  plotId,
+  cornName: 'heron foot flint',
+  seedLotId,
+  plantedOn: '2026-05-14',
+  pattern: 'rows',
+  rowsCount: 8,
+  rowSpacingM: 0.9,
+  inRowSpacingM: 0.25,
+  kernelsSownCount: 340,
 })
 
 describe('a plot of the book', () => {
@@ -76,7 +106,11 @@ describe('a plot of the book', () => {
     const plot = facts.plots[plotId]!
     const ahead = plannedField(plot)
     expect(groundOfPlot(plot, { planned: ahead })).toMatchObject({
-      ...{ from: 'planned', rowsCount: 8, perRowCount: 30, lengthM: 7.5, rowsBearingDeg: 90 },
+      from: 'planned',
+      rowsCount: 8,
+      perRowCount: 30,
+      lengthM: 7.5,
+      rowsBearingDeg: 90,
     })
     // 340 kernels in 8 rows: 43 places of 0.25 m where no length was told, and 30 in 7.5 m.
     const planting = facts.plantings[plantingId]!
@@ -84,7 +118,10 @@ describe('a plot of the book', () => {
     expect(groundOfPlot({ ...plot, lengthM: 7.5 }, { planting })).toMatchObject({ perRowCount: 30, lengthM: 7.5 })
     const unspaced = { ...planting, rowSpacingM: undefined } as never
     expect(groundOfPlot({ lengthM: 15, widthM: 12 }, { planting: unspaced })).toMatchObject({
-      ...{ from: 'bare', lengthM: 15, widthM: 12, rowsCount: 0 },
+      from: 'bare',
+      lengthM: 15,
+      widthM: 12,
+      rowsCount: 0,
     })
     expect(groundOfPlot({ lengthM: 15 }, {})).toBeNull()
   })

@@ -25,11 +25,19 @@ export function shellingTime({ earCornKg, helpersCount, lbPerHour }: ShellingInp
   return {
     values: [
       reckon({
-        ...{ id: 'shelledLb', value: shelledLb, unit: 'Lb', rounding: down(0.1), inputs },
+        id: 'shelledLb',
+        value: shelledLb,
+        unit: 'Lb',
+        rounding: down(0.1),
+        inputs,
         basis: 'common-practice',
       }),
       reckon({
-        ...{ id: 'shellingHours', value: hours(lbPerHour ?? middle), unit: 'H', rounding: nearest(0.25), inputs },
+        id: 'shellingHours',
+        value: hours(lbPerHour ?? middle),
+        unit: 'H',
+        rounding: nearest(0.25),
+        inputs,
         low: hours(Math.max(high, lbPerHour ?? 0)),
         high: hours(Math.min(low, lbPerHour ?? Number.POSITIVE_INFINITY)),
         basis: lbPerHour === undefined ? 'common-practice' : 'own-record',

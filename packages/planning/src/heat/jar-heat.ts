@@ -72,8 +72,13 @@ export function jarHeat(run: MadeUpRun, { study, band, frames }: WorkedJar = wor
   }
   const [vent] = whyCards(run).filter(({ id }) => id === 'vent') as [WhyCard]
   return {
-    ...{ run, picture, band, values: studyValues(run, study), samplesCount: study.endOfHoldC.samplesCount },
-    ...{ cuts: [cut('atPressureMin'), cut('heatOffMin')], why: vent },
+    run,
+    picture,
+    band,
+    values: studyValues(run, study),
+    samplesCount: study.endOfHoldC.samplesCount,
+    cuts: [cut('atPressureMin'), cut('heatOffMin')],
+    why: vent,
   }
 }
 

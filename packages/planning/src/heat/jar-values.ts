@@ -85,11 +85,17 @@ export function qualityValues(
   const range = ({ mid, low, high }: JarQuality['cookedMin']) => ({ value: mid, low, high })
   return {
     cookedMin: value({
-      ...{ id: 'cookedMin', ...range(cookedMin), unit: 'Min', rounding: nearest(1) },
+      id: 'cookedMin',
+      ...range(cookedMin),
+      unit: 'Min',
+      rounding: nearest(1),
       sourceKeys: ['lee-2017-texture'],
     }),
     thiamineKeptFraction: value({
-      ...{ id: 'thiamineKeptFraction', ...range(thiamineKeptFraction), unit: 'Fraction', rounding: nearest(0.01) },
+      id: 'thiamineKeptFraction',
+      ...range(thiamineKeptFraction),
+      unit: 'Fraction',
+      rounding: nearest(0.01),
       sourceKeys: ['crc-kinetics-table-10-10', 'ramaswamy-1990'],
     }),
   }

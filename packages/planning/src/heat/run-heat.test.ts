@@ -4,28 +4,28 @@ import { runHeat } from './run-heat.ts'
 
 /** Invented: an evening's load, begun at half past eleven where it stood and half past four by UTC. */
 const said = (minute: number) => ({
-  ...{ instant: new Date(Date.UTC(2026, 10, 4, 4, 30 + minute)).toISOString(), zone: 'America/Toronto' },
-  ...{ entryId: `line-${minute}`, personId: 'rook', deviceId: 'phone', visibility: 'keeper' },
+  instant: new Date(Date.UTC(2026, 10, 4, 4, 30 + minute)).toISOString(),
+  zone: 'America/Toronto',
+  entryId: `line-${minute}`,
+  personId: 'rook',
+  deviceId: 'phone',
+  visibility: 'keeper',
 })
 const run = {
   runId: 'late',
   begun: {
-    ...{
-      runId: 'late',
-      cannerId: 'canner-a',
-      cannerName: 'yard canner',
-      loadCode: 'LATE',
-      jarSize: 'pint',
-      jarCount: 9,
-    },
-    ...{
-      gauge: 'dial',
-      requiredReadingPsi: 12,
-      ventMin: 10,
-      processMin: 60,
-      edition: 'guidance-2026-11',
-      cardShown: {},
-    },
+    runId: 'late',
+    cannerId: 'canner-a',
+    cannerName: 'yard canner',
+    loadCode: 'LATE',
+    jarSize: 'pint',
+    jarCount: 9,
+    gauge: 'dial',
+    requiredReadingPsi: 12,
+    ventMin: 10,
+    processMin: 60,
+    edition: 'guidance-2026-11',
+    cardShown: {},
     at: said(0),
   },
   events: [

@@ -77,13 +77,18 @@ export function runHeat(facts: Facts, run: RunFact, logged?: LoggedRun): RunHeat
   const modelled = replay.ok ? replay.modelled : []
   const told = processLog({ setup, records, nowMs: 0, loadCode, cannerName })
   return {
-    ...{ run, zone: run.begun.at.zone, onDay: localDay(run.begun.at) },
-    ...{ measured, modelled },
+    run,
+    zone: run.begun.at.zone,
+    onDay: localDay(run.begun.at),
+    measured,
+    modelled,
     beside: replay.ok ? replay.beside : null,
     marks: records
       .filter(({ event }) => MARKED.has(event.type))
       .map(({ happenedAtMs, event }) => ({
-        ...{ atMin: happenedAtMs / MS_PER_MIN, clock: clock.clock(happenedAtMs), type: event.type },
+        atMin: happenedAtMs / MS_PER_MIN,
+        clock: clock.clock(happenedAtMs),
+        type: event.type,
         measuredC: measured.map(({ points }) => traceAt(points, happenedAtMs / MS_PER_MIN)),
         ...('psi' in event && event.psi !== undefined && { psi: event.psi }),
       }))

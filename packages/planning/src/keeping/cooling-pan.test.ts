@@ -10,7 +10,10 @@ const START = Date.parse('2026-11-26T15:00:00Z')
 const at = (min: number) => ({ instant: new Date(START + min * 60_000).toISOString(), zone: 'America/Toronto' })
 const pan = (...readings: readonly (readonly [min: number, readsF: number, aroundF?: number])[]): CoolingFact =>
   ({
-    ...{ coolingId: 'c', what: 'the big pot', at: at(0), ended: null },
+    coolingId: 'c',
+    what: 'the big pot',
+    at: at(0),
+    ended: null,
     readings: readings.map(([min, readsF, aroundF]) => ({
       temperatureC: fToC(readsF),
       ...(aroundF !== undefined && { aroundC: fToC(aroundF) }),

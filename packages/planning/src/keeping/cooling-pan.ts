@@ -48,7 +48,9 @@ export function coolingPan({ coolingId, at, readings }: CoolingFact, nowMs: numb
     ...(aroundC !== undefined && { aroundC }),
   })
   const base = {
-    ...{ coolingId, values, reasons },
+    coolingId,
+    values,
+    reasons,
     warmByMs: startMs + warm.withinMin * MS_PER_MIN,
     coldByMs: startMs + cold.withinMin * MS_PER_MIN,
   }
@@ -69,7 +71,10 @@ export function coolingPan({ coolingId, at, readings }: CoolingFact, nowMs: numb
 /** Minutes after the midnight that began the day, on the clock of a place. */
 export function clockMinAt(ms: number, zone: string): number {
   const parts = new Intl.DateTimeFormat('en-US', {
-    ...{ timeZone: zone, hourCycle: 'h23', hour: 'numeric', minute: 'numeric' },
+    timeZone: zone,
+    hourCycle: 'h23',
+    hour: 'numeric',
+    minute: 'numeric',
   }).formatToParts(ms)
   const of = Object.fromEntries(parts.map(({ type, value }) => [type, Number(value)]))
   return of.hour! * 60 + of.minute!

@@ -8,7 +8,12 @@ import { dryingTray } from './drying-tray.ts'
 const words = createWords()
 const tray = (more: object, ...weights: readonly number[]): DryingFact =>
   ({
-    ...{ dryingId: 'd', name: 'tray 1', what: 'hominy', massKg: 5, startWetFraction: 0.73, endWetFraction: 0 },
+    dryingId: 'd',
+    name: 'tray 1',
+    what: 'hominy',
+    massKg: 5,
+    startWetFraction: 0.73,
+    endWetFraction: 0,
     ...more,
     weights: weights.map((massKg) => ({ massKg })),
   }) as never

@@ -48,8 +48,13 @@ export function dryingTray(drying: DryingFact): DryingTray {
         ? []
         : [
             reckon({
-              ...{ id: 'moistureFraction', value: moisture, unit: 'Fraction', rounding: nearest(0.001) },
-              ...{ basis: 'computed', sourceKeys: ['hicks-cloud-nch-61'], inputs },
+              id: 'moistureFraction',
+              value: moisture,
+              unit: 'Fraction',
+              rounding: nearest(0.001),
+              basis: 'computed',
+              sourceKeys: ['hicks-cloud-nch-61'],
+              inputs,
             }),
           ]),
       ...hours,

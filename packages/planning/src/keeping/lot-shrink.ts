@@ -24,11 +24,17 @@ export function lotShrink({ balance, moistureTests }: CornLotFact): readonly Rec
   return [
     reckon({ id: 'dryMatterKg', value: leftKg * (1 - first), unit: 'Kg', rounding: nearest(0.01), ...common }),
     reckon({
-      ...{ id: 'weighsNowKg', value: massAtMoistureKg(leftKg, change), unit: 'Kg', rounding: nearest(0.01) },
+      id: 'weighsNowKg',
+      value: massAtMoistureKg(leftKg, change),
+      unit: 'Kg',
+      rounding: nearest(0.01),
       ...common,
     }),
     reckon({
-      ...{ id: 'shrinkFraction', value: moistureShrinkFraction(change), unit: 'Fraction', rounding: nearest(0.001) },
+      id: 'shrinkFraction',
+      value: moistureShrinkFraction(change),
+      unit: 'Fraction',
+      rounding: nearest(0.001),
       ...common,
     }),
   ]

@@ -9,7 +9,10 @@ const ms = (clock: string) => Date.parse(day(clock))
 const at = (clock: string) => ({ instant: day(clock), zone: 'UTC' })
 const pan = (what: string, clock: string, ...readings: readonly (readonly [string, number])[]): CoolingFact =>
   ({
-    ...{ coolingId: what, what, at: at(clock), ended: null },
+    coolingId: what,
+    what,
+    at: at(clock),
+    ended: null,
     readings: readings.map(([when, temperatureC]) => ({ temperatureC, at: at(when) })),
   }) as never
 const tray = (
@@ -19,8 +22,15 @@ const tray = (
   ...weights: readonly (readonly [string, number])[]
 ): DryingFact =>
   ({
-    ...{ dryingId: name, name, what: 'hominy', massKg: 5, startWetFraction: 0.757, endWetFraction: 0.1 },
-    ...{ at: at(clock), ended: null, ...more },
+    dryingId: name,
+    name,
+    what: 'hominy',
+    massKg: 5,
+    startWetFraction: 0.757,
+    endWetFraction: 0.1,
+    at: at(clock),
+    ended: null,
+    ...more,
     weights: weights.map(([when, massKg]) => ({ massKg, at: at(when) })),
   }) as never
 const told = (clock: string, pans: readonly CoolingFact[], trays: readonly DryingFact[] = []) =>

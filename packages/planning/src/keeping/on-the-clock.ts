@@ -48,7 +48,9 @@ function panOnTheClock(pan: CoolingFact, nowMs: number): OnTheClock[] {
     ? [{ ...base, isDue: false, dueMs: warmByMs, say: say('keeping:clock-pan', { what: pan.what, ...by }) }]
     : [
         {
-          ...{ ...base, isDue: false, dueMs: coldByMs },
+          ...base,
+          isDue: false,
+          dueMs: coldByMs,
           say: say('keeping:clock-pan-cold', { what: pan.what, coldBy: by.coldBy }),
         },
       ]

@@ -8,7 +8,8 @@ const words = createWords()
 const wish: DoseWish = {
   alkali: 'sodium-hydroxide',
   wish: 'on-corn',
-  ...{ waterL: 3.8, wanted: 0.1 },
+  waterL: 3.8,
+  wanted: 0.1,
   corn: { value: 1, unit: 'LiquidQt' },
 }
 

@@ -45,7 +45,9 @@ export function dosePot({ kitchen }: Pick<Facts, 'kitchen'>, wish: DoseWish): Do
   if (alkali === 'ash' && !tested) return { kind: 'refused', why: [say('kettle:chem-no-strength')] }
   const gPerCup = lot?.tests.findLast((test) => test.gPerCup !== undefined)?.gPerCup
   const pot = {
-    ...{ alkali, cornKg, waterL },
+    alkali,
+    cornKg,
+    waterL,
     temperatureC: boilingTemperatureC(kitchen?.elevationM ?? 0),
     ...(tested && { lotEqPerKg: tested.strength.eqPerKg.value, hydroxideFraction: tested.strength.hydroxideFraction }),
     ...(gPerCup !== undefined && { gPerCup }),

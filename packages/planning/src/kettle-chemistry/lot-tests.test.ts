@@ -4,8 +4,13 @@ import { type LotTestFound, lotOverTime, readLotTest } from './lot-tests.ts'
 
 const words = createWords()
 const VINEGAR = {
-  ...{ way: 'vinegar', sampleMl: 50, coldMl: 4.8, boiledMl: 5.41, acidityGPer100Ml: 5 },
-  ...{ steepedG: 100, steepWaterL: 1 },
+  way: 'vinegar',
+  sampleMl: 50,
+  coldMl: 4.8,
+  boiledMl: 5.41,
+  acidityGPer100Ml: 5,
+  steepedG: 100,
+  steepWaterL: 1,
 } as const satisfies LotTestFound
 const said = (found: LotTestFound) => {
   const read = readLotTest(found)

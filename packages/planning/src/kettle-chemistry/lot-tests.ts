@@ -104,7 +104,10 @@ export function lotOverTime({ tests }: Pick<AlkaliLotFact, 'tests'>): readonly T
   return tests.map(({ found, gPerCup, at }) => {
     const read = readLotTest(found)
     return {
-      ...{ entryId: at.entryId, at: at.instant, way: found.way, read },
+      entryId: at.entryId,
+      at: at.instant,
+      way: found.way,
+      read,
       notForStrength: read.ok ? [] : [say('kettle:test-not-for-strength'), ...read.why],
       ...strengthOf(found),
       ...(gPerCup !== undefined && { gPerCup }),

@@ -5,10 +5,16 @@ import { potDisposal } from './pot-disposal.ts'
 
 const at = { instant: '2026-11-03T14:00:00.000Z', zone: 'UTC', entryId: 'e' }
 const titrated = {
-  ...{ at, gPerCup: 100 },
+  at,
+  gPerCup: 100,
   found: {
-    ...{ way: 'vinegar', sampleMl: 50, coldMl: 4.8, boiledMl: 5.41, acidityGPer100Ml: 5 },
-    ...{ steepedG: 100, steepWaterL: 1 },
+    way: 'vinegar',
+    sampleMl: 50,
+    coldMl: 4.8,
+    boiledMl: 5.41,
+    acidityGPer100Ml: 5,
+    steepedG: 100,
+    steepWaterL: 1,
   },
 }
 const facts = (tests: readonly object[]) =>
@@ -16,7 +22,10 @@ const facts = (tests: readonly object[]) =>
     alkaliLots: { ash: { alkali: 'ash', tests }, pickling: { alkali: 'calcium-hydroxide', tests: [] } },
     batches: {
       b: {
-        ...{ batchId: 'b', stages: [], cook: [], plan: { title: 'Lantern flint', inputs: null } },
+        batchId: 'b',
+        stages: [],
+        cook: [],
+        plan: { title: 'Lantern flint', inputs: null },
         additions: [
           { potLoad: 1, alkaliLotId: 'ash', cups: 2, at },
           { potLoad: 1, alkaliLotId: 'pickling', massKg: 0.0068, at },

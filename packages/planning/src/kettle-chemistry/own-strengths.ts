@@ -81,7 +81,9 @@ function strengthOf(facts: Facts, batch: BatchFact, plan: BatchPlan | null, potL
     'iupac-weights-2021',
   ])
   return {
-    ...{ batchId: batch.batchId, title: batch.plan.title, potLoad },
+    batchId: batch.batchId,
+    title: batch.plan.title,
+    potLoad,
     eqPerKg: value('eqPerKg', wider(eq, 1 / cornKg), 'EqPerKg', 0.001),
     ...(boil?.waterL && { eqPerL: value('eqPerL', wider(eq, 1 / boil.waterL), 'EqPerL', 0.001) }),
   }

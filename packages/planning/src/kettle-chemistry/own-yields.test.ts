@@ -22,7 +22,10 @@ const record = planRecord(plan)
 const CORN_KG = 9 * 0.45359237
 
 const weighed = (batchId: string, lotId: string, massKg: number, wetFraction?: number) => ({
-  ...{ batchId, plan: { title: batchId, ...record }, stages: [], sorts: [] },
+  batchId,
+  plan: { title: batchId, ...record },
+  stages: [],
+  sorts: [],
   cornUsed: [{ lotId, massKg: CORN_KG }],
   cook: [{ potLoad: 1, seen: { type: 'hominy-weighed', massKg, ...(wetFraction && { wetFraction }) } }],
 })

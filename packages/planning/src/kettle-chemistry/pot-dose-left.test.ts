@@ -25,7 +25,10 @@ const tested = (boiledMl: number) => ({
 const left = (additions: readonly object[], nextLotId = 'M-1', lots: object = {}) => {
   const cook = additions.map((each) => ({ potLoad: 1, at: { instant: '' }, seen: { type: 'alkali-added', ...each } }))
   const batch = {
-    ...{ batchId: 'b', stages: [], sorts: [], cook },
+    batchId: 'b',
+    stages: [],
+    sorts: [],
+    cook,
     additions: additions.map((each) => ({ potLoad: 1, ...each })),
   } as unknown as Parameters<typeof potDoseLeft>[1]
   const facts = { ...foldFacts([]), alkaliLots: lots } as unknown as Parameters<typeof potDoseLeft>[0]

@@ -17,7 +17,10 @@ const plan = batchPlan({
 if (plan.kind !== 'planned') throw new Error(plan.refused)
 const record = planRecord(plan)
 const batch = (batchId: string, dryKg: readonly number[]) => ({
-  ...{ batchId, plan: { title: batchId, ...record }, stages: [], cook: [] },
+  batchId,
+  plan: { title: batchId, ...record },
+  stages: [],
+  cook: [],
   sorts: [...dryKg.map((removedKg) => ({ when: 'dry', removedKg })), { when: 'wet', removedKg: 9 }],
 })
 const facts = (...batches: readonly ReturnType<typeof batch>[]) =>

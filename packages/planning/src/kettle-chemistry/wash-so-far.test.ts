@@ -6,7 +6,8 @@ import { readStandTest, washSoFar } from './wash-so-far.ts'
 const step = (kind: string, waterL: number | undefined, minutes = 5) =>
   ({
     stage: { kind, waterToCornRatio: 2 },
-    ...{ begunAtMs: 0, doneAtMs: minutes * 60_000 },
+    begunAtMs: 0,
+    doneAtMs: minutes * 60_000,
     ...(waterL !== undefined && { waterL }),
   }) as unknown as WalkStep
 

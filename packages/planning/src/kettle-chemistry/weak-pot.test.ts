@@ -9,10 +9,16 @@ import { enoughSlipped, type WeakPot, weakPotAdvice, whyNoSlip } from './weak-po
 
 const titrated = (coldMl: number, boiledMl: number) => ({
   found: {
-    ...{ way: 'vinegar', sampleMl: 50, coldMl, boiledMl, acidityGPer100Ml: 5 },
-    ...{ steepedG: 100, steepWaterL: 1 },
+    way: 'vinegar',
+    sampleMl: 50,
+    coldMl,
+    boiledMl,
+    acidityGPer100Ml: 5,
+    steepedG: 100,
+    steepWaterL: 1,
   },
-  ...{ gPerCup: 100, at: { instant: '2026-11-03T10:00:00.000Z' } },
+  gPerCup: 100,
+  at: { instant: '2026-11-03T10:00:00.000Z' },
 })
 const lot = (name: string, tests: readonly object[]) =>
   ({ name, alkali: 'ash', tests, judgements: [{ cupsPerLiquidQt: 1, slipMin: 55 }] }) as unknown as AlkaliLotFact
@@ -33,7 +39,9 @@ const pot = (m0: AlkaliLotFact, m1: AlkaliLotFact): WeakPot => ({
     },
   } as unknown as PotWalk,
   lot: m0,
-  ...{ nowMs: 7_200_000, today: '2026-11-03', isSoftening: true },
+  nowMs: 7_200_000,
+  today: '2026-11-03',
+  isSoftening: true,
 })
 const said = (advice: ReturnType<typeof weakPotAdvice>) => {
   const words = createWords()

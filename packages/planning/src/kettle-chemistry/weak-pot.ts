@@ -69,8 +69,10 @@ export function weakPotAdvice({ facts, plan, walk, lot, nowMs, today, isSoftenin
   return {
     ...weakLotAdvice({
       ...input,
-      ...{ lotEqPerKg: tested.strength.eqPerKg, hydroxideFraction: tested.strength.hydroxideFraction },
-      ...{ gPerCup, waterL: waterL + seen.toppedUpL },
+      lotEqPerKg: tested.strength.eqPerKg,
+      hydroxideFraction: tested.strength.hydroxideFraction,
+      gPerCup,
+      waterL: waterL + seen.toppedUpL,
       ...recordOf(facts, recordLot?.name),
     }),
     lacks: [],
@@ -102,7 +104,9 @@ export function whyNoSlip(
   const cornQt = potCornLiquidQt(plan, walk.potLoad)
   const waterL = boilWaterL(walk)
   return noSlipCauses({
-    ...{ alkali: lot.alkali, judged: lot.judged, rangeLowMin },
+    alkali: lot.alkali,
+    judged: lot.judged,
+    rangeLowMin,
     ...(openMonths !== undefined && { stoodOpenMonths: openMonths }),
     ...(tested && { hydroxideFraction: tested.strength.hydroxideFraction }),
     ...(kitchen?.elevationM !== undefined && { elevationFt: convert(kitchen.elevationM, 'M', 'Ft') }),

@@ -17,8 +17,13 @@ function told() {
   const newId = () => createId(clock, random)
   const lines = fiveWays(before, { newId, nowMs: clock.now(), zone })
   const author = createAuthor({
-    ...{ kitchenId: demo.kitchenId, deviceId: newId(), personId: newId(), head: null },
-    ...{ clock, random, zone },
+    kitchenId: demo.kitchenId,
+    deviceId: newId(),
+    personId: newId(),
+    head: null,
+    clock,
+    random,
+    zone,
   })
   const entries = lines.map(([kind, body, instant]) => author.write(kind, body as never, { happenedAt: { instant } }))
   return applyEntries(before, entries)
@@ -34,8 +39,16 @@ test('one harvest goes five ways, and every pound is on the shelf or accounted f
   expect(shownValue(went.corn)).toBe(4.54) // 10 lb
   const kg = Object.fromEntries(went.strands.map(({ place, form, corn }) => [form ?? place, shownValue(corn)]))
   expect(kg).toEqual({
-    ...{ jar: 0.62, freezer: 0.86, dried: 0.26, flour: 0.49, roasted: 0.52 },
-    ...{ eaten: 0.59, given: 0.41, discarded: 0.26, 'lost-in-work': 0.06, 'hulls-and-unweighed': 0.47 },
+    jar: 0.62,
+    freezer: 0.86,
+    dried: 0.26,
+    flour: 0.49,
+    roasted: 0.52,
+    eaten: 0.59,
+    given: 0.41,
+    discarded: 0.26,
+    'lost-in-work': 0.06,
+    'hulls-and-unweighed': 0.47,
   })
   const sum = went.strands.reduce((total, { corn }) => total + corn.value, 0)
   expect(Math.abs(sum - went.corn.value)).toBeLessThan(1e-9)

@@ -51,8 +51,14 @@ export function fiveWays(facts: Facts, { newId, nowMs, zone }: FiveWaysSetup): r
   tell(
     'corn-lot-brought-in',
     {
-      ...{ lotId, name: 'Lantern flint, last harvest', cornType: 'flint', form: 'shelled', treatedSeed: false },
-      ...{ massKg: convert(10, 'Lb', 'Kg'), asTyped: '10 lb', note: 'the whole of it for one day at the kettle' },
+      lotId,
+      name: 'Lantern flint, last harvest',
+      cornType: 'flint',
+      form: 'shelled',
+      treatedSeed: false,
+      massKg: convert(10, 'Lb', 'Kg'),
+      asTyped: '10 lb',
+      note: 'the whole of it for one day at the kettle',
     } as const,
     at(90),
   )
@@ -64,20 +70,20 @@ export function fiveWays(facts: Facts, { newId, nowMs, zone }: FiveWaysSetup): r
   const plan = batchPlan({
     from: { kind: 'corn', form: 'shelled', amount: { value: 10, unit: 'Lb' } },
     seed: { how: 'by-eye', plantingsCount: 2, places: ['a tin', 'a braid'] },
-    ...{ cornName: 'Lantern flint', cornType: 'flint', alkali: 'ash' },
+    cornName: 'Lantern flint',
+    cornType: 'flint',
+    alkali: 'ash',
     alkaliLot: { name: ash.name, judged: 'works', cupsPerLiquidQt: 1, slipMin: 55 },
     pots: [{ name: 'the big pot', volumeLiquidQt: 20, material: 'stainless' }],
     endings: (['jars', 'freezer', 'dried', 'flour', 'roasted'] as const).map((ending) => ({
       ending,
       shareFraction: 0.2,
     })),
-    ...{
-      fill: 'loose-to-headspace',
-      jarSize: 'quart',
-      elevationFt: 820,
-      elevationKnownBy: 'map',
-      isStandingRead: true,
-    },
+    fill: 'loose-to-headspace',
+    jarSize: 'quart',
+    elevationFt: 820,
+    elevationKnownBy: 'map',
+    isStandingRead: true,
     canners: [{ name: canner.name, gauges: ['dial'], capacityPints: 7, capacityQuarts: 7 }],
   })
   if (plan.kind !== 'planned') throw new RangeError(`the invented day cannot be planned: ${plan.refused}`)

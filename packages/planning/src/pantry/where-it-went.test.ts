@@ -37,7 +37,13 @@ const told = (facts: Facts) =>
 test('drained hominy is told in the corn it came from, and the rest is named', () => {
   const facts = kettle(({ kitchen, author, batchId }) => [
     author.write('food-put-up', {
-      ...{ lotId: kitchen.newId(), batchId, loadCode: 'K-1', form: 'freezer', count: 12, massKg: 12, wetFraction: 0.7 },
+      lotId: kitchen.newId(),
+      batchId,
+      loadCode: 'K-1',
+      form: 'freezer',
+      count: 12,
+      massKg: 12,
+      wetFraction: 0.7,
     } as const),
   ])
   expect(told(facts)).toEqual({ freezer: 4.14, 'hulls-and-unweighed': 5.86 })

@@ -30,8 +30,13 @@ export interface WhereItWent {
 
 /** Water of the food where nobody told it, wet basis. [fraction]  common practice, no source; flour: usda-sr */
 const USUAL_WET_FRACTION: Record<FoodLotFact['form'], number> = {
-  ...{ jar: 0.7, fridge: 0.7, freezer: 0.7, tonight: 0.7 },
-  ...{ dried: 0.1, flour: 0.0979, roasted: 0.03 },
+  jar: 0.7,
+  fridge: 0.7,
+  freezer: 0.7,
+  tonight: 0.7,
+  dried: 0.1,
+  flour: 0.0979,
+  roasted: 0.03,
 }
 /** Of shelled corn in store where no test was told. [fraction]  common practice, no source */
 const USUAL_CORN_WET_FRACTION = 0.13

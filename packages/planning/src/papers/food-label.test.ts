@@ -6,8 +6,17 @@ const at = (instant: string) => ({ instant, zone: 'America/Toronto' })
 const run = { runId: 'r', begun: { runId: 'r', loadCode: 'A1', at: at('2026-10-04T01:30:00Z') } } as unknown as RunFact
 const lot = (more: Partial<FoodLotFact>): FoodLotFact =>
   ({
-    ...{ lotId: '00000000-0000-7000-8000-0123456789ab', loadCode: 'A1', form: 'jar', count: 8, remainingCount: 8 },
-    ...{ uses: [], openings: [], workings: [], departures: [], runId: 'r', at: at('2026-10-05T13:00:00Z') },
+    lotId: '00000000-0000-7000-8000-0123456789ab',
+    loadCode: 'A1',
+    form: 'jar',
+    count: 8,
+    remainingCount: 8,
+    uses: [],
+    openings: [],
+    workings: [],
+    departures: [],
+    runId: 'r',
+    at: at('2026-10-05T13:00:00Z'),
     ...more,
   }) as unknown as FoodLotFact
 const facts = { ...NO_FACTS, runs: { r: run } }

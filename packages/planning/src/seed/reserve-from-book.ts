@@ -33,7 +33,8 @@ export function reserveFromBook(
   return {
     isAged,
     input: {
-      ...{ sproutedCount: test.sproutedCount, testedCount: test.ofCount },
+      sproutedCount: test.sproutedCount,
+      testedCount: test.ofCount,
       ...(isAged && { ...store, daysToFirst: Math.max(0, daysBetween(test.testedOn, firstSowingOn)) }),
       ...(years.length > 0 && { fieldYears: years }),
     },

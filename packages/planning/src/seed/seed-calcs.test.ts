@@ -74,8 +74,10 @@ describe('what a sprouting test says', () => {
 
 describe('one test beside another', () => {
   const two = (first: readonly [number, number], second: readonly [number, number]) => ({
-    ...{ firstSproutedCount: first[0], firstTestedCount: first[1] },
-    ...{ secondSproutedCount: second[0], secondTestedCount: second[1] },
+    firstSproutedCount: first[0],
+    firstTestedCount: first[1],
+    secondSproutedCount: second[0],
+    secondTestedCount: second[1],
   })
 
   // 95 and 92 %: mean 93.5, read at 94, 4 allowed; 96 and 91: the same row, 5 apart.
@@ -276,7 +278,10 @@ test.each([
   [
     'seed-life',
     {
-      ...{ wetFraction: 0.1, temperatureC: 10, storedDays: 10, yearsAheadCount: 1 },
+      wetFraction: 0.1,
+      temperatureC: 10,
+      storedDays: 10,
+      yearsAheadCount: 1,
       tests: [{ afterDays: 11, sproutedCount: 9, testedCount: 10 }],
     },
     'the test comes first',

@@ -23,8 +23,13 @@ const RANDOM = {
 const newId = () => createId(CLOCK, RANDOM)
 const [kitchenId, seedLotId] = [newId(), newId()]
 const author = createAuthor({
-  ...{ kitchenId, deviceId: newId(), personId: newId(), head: null },
-  ...{ clock: CLOCK, random: RANDOM, zone: 'America/Toronto' },
+  kitchenId,
+  deviceId: newId(),
+  personId: newId(),
+  head: null,
+  clock: CLOCK,
+  random: RANDOM,
+  zone: 'America/Toronto',
 })
 const factsOf = (...entries: StoredEntry[]) =>
   applyEntries(NO_FACTS, [
@@ -33,8 +38,13 @@ const factsOf = (...entries: StoredEntry[]) =>
   ])
 const lot = (more: { storeC?: number; kernelWetFraction?: number; kernelsCount?: number } = {}) =>
   author.write('seed-lot-recorded', {
-    ...{ seedLotId, name: 'Heron Foot flint 2025', seasonYear: 2025, putByOn: '2025-11-01', source: 'own' },
-    ...{ containers: [], ...more },
+    seedLotId,
+    name: 'Heron Foot flint 2025',
+    seasonYear: 2025,
+    putByOn: '2025-11-01',
+    source: 'own',
+    containers: [],
+    ...more,
   })
 const tested = (testedOn: string, sproutedCount: number) =>
   author.write('germination-tested', { seedLotId, testedOn, sproutedCount, ofCount: 50 })
@@ -61,8 +71,15 @@ describe('a reserve from the book', () => {
     expect(input.record?.map(({ days, temperatureC }) => [days, temperatureC]).at(0)).toEqual([42, 20])
     expect(input.record?.at(1)?.temperatureC).toBe(10)
     const plan = reservePlan({
-      ...{ plantsAimCount: 240, plantingsCount: 3, maturityFraction: 0.8, testKernelsCount: 50, giftKernelsCount: 0 },
-      ...{ kernelsPerOz: 110, parentEarsCount: 60, line: 'on-average', ...input },
+      plantsAimCount: 240,
+      plantingsCount: 3,
+      maturityFraction: 0.8,
+      testKernelsCount: 50,
+      giftKernelsCount: 0,
+      kernelsPerOz: 110,
+      parentEarsCount: 60,
+      line: 'on-average',
+      ...input,
     })
     if (plan.kind !== 'planned') throw new Error(plan.refused)
     const [first, second, third] = plan.plantings.map(({ onAverageKernels }) => onAverageKernels)

@@ -140,7 +140,13 @@ function BeginSheet({
       {canner && outcome && (
         <Numbered
           key={`${canner.cannerId}${jarSize}${alkali}${hotPack}`}
-          {...{ canner, outcome, jarSize, jarCount, alkali, seasonYear, today }}
+          canner={canner}
+          outcome={outcome}
+          jarSize={jarSize}
+          jarCount={jarCount}
+          alkali={alkali}
+          seasonYear={seasonYear}
+          today={today}
           {...(batchId !== undefined && { batchId })}
         />
       )}

@@ -78,8 +78,20 @@ function useFields(lotId: string) {
   const [overSalt, setOverSalt] = useHalfTyped(`test:${lotId}:over-salt`, '')
   const [clung, setClung] = useHalfTyped(`test:${lotId}:clung`, false)
   return {
-    ...{ dish, before, after, startMass, nowMass, warmth, startMoisture, meter },
-    ...{ reads, setReads, overSalt, setOverSalt, clung, setClung },
+    dish,
+    before,
+    after,
+    startMass,
+    nowMass,
+    warmth,
+    startMoisture,
+    meter,
+    reads,
+    setReads,
+    overSalt,
+    setOverSalt,
+    clung,
+    setClung,
     forget: () => {
       for (const field of [dish, before, after, startMass, nowMass, warmth, startMoisture, meter]) field.forget()
       setReads('')

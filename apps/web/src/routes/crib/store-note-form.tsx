@@ -30,7 +30,9 @@ export function StoreNoteForm({ lotId }: { readonly lotId: string }) {
   const keep = async () => {
     if (temperatureC === null) return
     const kept = await record.keep('store-condition-noted', {
-      ...{ lotId, notedOn, temperatureC },
+      lotId,
+      notedOn,
+      temperatureC,
       ...(humidityFraction !== null && { humidityFraction }),
       ...(place.trim() && { place: place.trim() }),
       ...(note.trim() && { note: note.trim() }),

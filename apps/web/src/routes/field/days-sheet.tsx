@@ -120,7 +120,10 @@ function outcomeOf(typed: Typed, plantedOn: string): DegreeDayOutcome {
   if (!read.ok) return { kind: 'refused', refused: 'readings-not-read', why: read.why }
   const toC = (degreeDaysF: number) => convert(degreeDaysF, 'DegreeDaysF', 'DegreeDaysC')
   return degreeDayPlan({
-    ...{ days: read.days, missingDays: read.missingDays, plantedDay: dayNumber(plantedOn) ?? 0, group },
+    days: read.days,
+    missingDays: read.missingDays,
+    plantedDay: dayNumber(plantedOn) ?? 0,
+    group,
     ...(isOwn && ownSilkF > 0 && { ownToSilkC: toC(ownSilkF) }),
     ...(isOwn && ownRipeF > 0 && { ownToRipeC: toC(ownRipeF) }),
   })

@@ -71,7 +71,11 @@ export default function HarvestSheet({ plantingId }: { readonly plantingId: stri
     if (!checkBody('corn-lot-brought-in', lot).ok) return void record.keep('corn-lot-brought-in', lot)
     setToBring(lot)
     const kept = await record.keep('harvest-brought-in', {
-      ...{ plantingId, harvestedOn, lotId, form: comesAs, massKg },
+      plantingId,
+      harvestedOn,
+      lotId,
+      form: comesAs,
+      massKg,
       ...(ears > 0 && { earsCount: ears }),
       ...(moisturePercent > 0 && { kernelWetFraction: moisturePercent / 100 }),
       ...(plants > 0 && { plantsHarvestedCount: plants }),

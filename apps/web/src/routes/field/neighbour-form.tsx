@@ -27,8 +27,10 @@ export function NeighbourForm({
   const { say } = useWords()
   const record = useRecord()
   const [typed, setTyped, forget] = useHalfTyped(`neighbour:${plotId}:${known?.neighbourId ?? 'new'}`, {
-    ...{ name: known?.name ?? '', distanceText: known ? typedLength(known.distanceM) : '' },
-    ...{ bearingDeg: known?.bearingDeg ?? null, tasselledOn: known?.tasselledOn ?? '' },
+    name: known?.name ?? '',
+    distanceText: known ? typedLength(known.distanceM) : '',
+    bearingDeg: known?.bearingDeg ?? null,
+    tasselledOn: known?.tasselledOn ?? '',
     shows: known?.wouldShow === undefined ? 'not-told' : known.wouldShow ? 'yes' : 'no',
   })
   const [distanceM, setDistanceM] = useState<number | null>(null)
@@ -38,7 +40,11 @@ export function NeighbourForm({
   const keep = async () => {
     if (name.trim() === '' || distanceM === null) return setMissing(true)
     const kept = await record.keep('neighbour-corn-recorded', {
-      ...{ plotId, neighbourId: known?.neighbourId ?? newId(), name: name.trim(), seasonYear, distanceM },
+      plotId,
+      neighbourId: known?.neighbourId ?? newId(),
+      name: name.trim(),
+      seasonYear,
+      distanceM,
       ...(bearingDeg !== null && { bearingDeg }),
       ...(tasselledOn !== '' && { tasselledOn }),
       ...(shows !== 'not-told' && { wouldShow: shows === 'yes' }),

@@ -8,20 +8,26 @@ export function NotedInSeason({ planting }: { readonly planting: PlantingFact })
   const { say } = useWords()
   const lines = [
     ...planting.stands.map(({ at, countedOn, plantsCount, ofKernelsCount }) => ({
-      ...{ key: at.entryId, day: countedOn },
+      key: at.entryId,
+      day: countedOn,
       text:
         ofKernelsCount === undefined
           ? say('field:screen-noted-stand', { plants: plantsCount })
           : say('field:screen-noted-stand-of', { plants: plantsCount, kernels: ofKernelsCount }),
     })),
     ...planting.tassels.map(({ at, seenOn, howMany }) => ({
-      ...{ key: at.entryId, day: seenOn, text: say(`field:screen-noted-tassel-${howMany}`) },
+      key: at.entryId,
+      day: seenOn,
+      text: say(`field:screen-noted-tassel-${howMany}`),
     })),
     ...planting.silks.map(({ at, seenOn, howMany }) => ({
-      ...{ key: at.entryId, day: seenOn, text: say(`field:screen-noted-silk-${howMany}`) },
+      key: at.entryId,
+      day: seenOn,
+      text: say(`field:screen-noted-silk-${howMany}`),
     })),
     ...planting.harvests.map(({ at, harvestedOn, massKg, earsCount }) => ({
-      ...{ key: at.entryId, day: harvestedOn },
+      key: at.entryId,
+      day: harvestedOn,
       text: say('field:screen-noted-harvest', {
         what: [
           ...(massKg === undefined ? [] : [weight(massKg)]),

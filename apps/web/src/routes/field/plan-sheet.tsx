@@ -45,7 +45,7 @@ export default function PlanSheet() {
   return (
     <Sheet title={say('field:screen-plan')} drawing="field" lead={say('field:screen-plan-lead')}>
       <Passage>
-        <PlanWishes {...{ wish, change, onFood: setFood, onBetweenM: setBetweenM, onInRowM: setInRowM }} />
+        <PlanWishes wish={wish} change={change} onFood={setFood} onBetweenM={setBetweenM} onInRowM={setInRowM} />
         <PlanMore wish={wish} change={change} lot={lot} years={years} />
       </Passage>
       <Passage title={say('field:screen-plan-result')}>

@@ -32,9 +32,24 @@ export interface Wish {
 }
 
 export const FRESH: Wish = {
-  ...{ corn: '', seedLotId: '', foodText: '', reserveKernels: 1000, linePlants: 200 },
-  ...{ pattern: 'rows', beans: false, squash: false, betweenText: '36 in', inRowText: '12 in', perHill: 3 },
-  ...{ perOz: 110, perEar: 280, earsOnTen: 12, lossPercent: 15, sproutsOf100: 0, standOf100: 0, confidence: '95' },
+  corn: '',
+  seedLotId: '',
+  foodText: '',
+  reserveKernels: 1000,
+  linePlants: 200,
+  pattern: 'rows',
+  beans: false,
+  squash: false,
+  betweenText: '36 in',
+  inRowText: '12 in',
+  perHill: 3,
+  perOz: 110,
+  perEar: 280,
+  earsOnTen: 12,
+  lossPercent: 15,
+  sproutsOf100: 0,
+  standOf100: 0,
+  confidence: '95',
 }
 
 /** Met often where there is no record; said so beside the fields. Common practice, no source. [of 100] */
@@ -58,15 +73,22 @@ export function inputOf(wish: Wish, { foodLb, betweenM, inRowM, lot, years }: Kn
   if (foodLb === null || betweenM === null || inRowM === null) return null
   if ([reserveKernels, linePlants, perEar, earsOnTen].includes(0) || perOz < PER_OZ.least) return null
   return {
-    ...{ foodLb, reserveKernelsCount: reserveKernels, plantsForLineCount: linePlants, kernelsPerEar: perEar },
+    foodLb,
+    reserveKernelsCount: reserveKernels,
+    plantsForLineCount: linePlants,
+    kernelsPerEar: perEar,
     gPerThousand: gPerThousandOfKernelsPerOz(perOz),
     earsPerPlant: earsOnTen / 10,
     lossFraction: wish.lossPercent / 100,
     germinationFraction: sproutsOf100(wish, lot) / 100,
     survivalFraction: standOf100(wish, years) / 100,
-    ...{ pattern: wish.pattern, rowSpacingM: betweenM, inRowSpacingM: inRowM },
+    pattern: wish.pattern,
+    rowSpacingM: betweenM,
+    inRowSpacingM: inRowM,
     ...(wish.pattern === 'hills' && {
-      ...{ plantsPerHillCount: wish.perHill, withBeans: wish.beans, withSquash: wish.squash },
+      plantsPerHillCount: wish.perHill,
+      withBeans: wish.beans,
+      withSquash: wish.squash,
     }),
     confidenceFraction: Number(wish.confidence) / 100,
   }

@@ -24,7 +24,8 @@ export function PlotForm({ onKept }: { readonly onKept?: (plotId: string) => voi
     if (name.trim() === '') return setMissing(true)
     const plotId = newId()
     const kept = await record.keep('plot-recorded', {
-      ...{ plotId, name: name.trim() },
+      plotId,
+      name: name.trim(),
       ...(lengthM !== null && { lengthM }),
       ...(widthM !== null && { widthM }),
       ...(bearingDeg !== null && { rowsBearingDeg: bearingDeg }),

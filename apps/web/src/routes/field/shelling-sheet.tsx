@@ -32,7 +32,10 @@ export default function ShellingSheet() {
   const [chosen, choose] = useState<string | null>(null)
   const lot = lots.find(({ lotId }) => lotId === chosen) ?? lots.at(-1)
   const [typed, setTyped, forget] = useHalfTyped(`shelling:${lot?.lotId}`, {
-    ...{ people: facts.kitchen?.helpersCount ?? 1, text: '', minutes: 0, partText: '' },
+    people: facts.kitchen?.helpersCount ?? 1,
+    text: '',
+    minutes: 0,
+    partText: '',
   })
   const change = (more: Partial<typeof typed>) => setTyped({ ...typed, ...more })
   const { people, text, minutes, partText } = typed
@@ -43,7 +46,8 @@ export default function ShellingSheet() {
   const keep = async () => {
     if (!lot || !shelled) return
     const kept = await record.keep('corn-shelled', {
-      ...{ lotId: lot.lotId, shelledKg: convert(shelled.value, shelled.unit, 'Kg') },
+      lotId: lot.lotId,
+      shelledKg: convert(shelled.value, shelled.unit, 'Kg'),
       ...(taken && { earsKg: taken.massKg }),
       ...(people > 0 && { helpersCount: people }),
       ...(minutes > 0 && { minutes }),
@@ -53,7 +57,8 @@ export default function ShellingSheet() {
   const time =
     lot && people > 0
       ? shellingTime({
-          ...{ earCornKg: taken?.massKg ?? earsLeftKg(lot), helpersCount: people },
+          earCornKg: taken?.massKg ?? earsLeftKg(lot),
+          helpersCount: people,
           ...(own && { lbPerHour: own.value }),
         })
       : null

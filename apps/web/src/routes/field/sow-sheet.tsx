@@ -42,7 +42,10 @@ function fromPlan(planned: PlannedField | null): Sowing {
   if (!planned) return { ...none, betweenText: '', inRowText: '', beans: false, squash: false }
   const { input, plan, cornName, seedLotId = NO_LOT } = planned
   return {
-    ...{ corn: cornName, seedLotId, pattern: input.pattern, rows: plan.block.rowsCount },
+    corn: cornName,
+    seedLotId,
+    pattern: input.pattern,
+    rows: plan.block.rowsCount,
     hills: input.pattern === 'hills' ? plan.block.placesCount : 0,
     kernels: plan.values.find(({ id }) => id === 'kernelsToSow')?.value ?? 0,
     betweenText: typedLength(input.rowSpacingM),
@@ -80,7 +83,11 @@ export default function SowSheet({ plotId }: { readonly plotId: string }) {
     const companions = [...(beans ? (['beans'] as const) : []), ...(squash ? (['squash'] as const) : [])]
     const plantingId = newId()
     const body = {
-      ...{ plantingId, plotId, cornName: corn.trim(), plantedOn, pattern },
+      plantingId,
+      plotId,
+      cornName: corn.trim(),
+      plantedOn,
+      pattern,
       ...(lot && { seedLotId }),
       ...(rows > 0 && { rowsCount: rows }),
       ...(betweenM !== null && { rowSpacingM: betweenM }),

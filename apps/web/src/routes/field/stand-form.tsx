@@ -20,7 +20,9 @@ export function StandForm({ planting }: { readonly planting: PlantingFact }) {
   const today = localDay()
   const { plantingId } = planting
   const [typed, setTyped, forget] = useHalfTyped<Typed>(`stand:${plantingId}`, {
-    ...{ countedOn: today, plants: null, kernels: planting.kernelsSownCount ?? 0 },
+    countedOn: today,
+    plants: null,
+    kernels: planting.kernelsSownCount ?? 0,
   })
   const change = (more: Partial<Typed>) => setTyped({ ...typed, ...more })
   const { countedOn, plants, kernels } = typed

@@ -25,7 +25,9 @@ export function YieldByEars({
   const { say } = useWords()
   const perOz = Math.round(facts.seedLots[planting.seedLotId ?? '']?.kernelsPerOz ?? 110)
   const [typed, setTyped] = useHalfTyped(`yield:${planting.plantingId}:ears`, {
-    ...{ places: [NONE, NONE, NONE], rowText: '', perOz },
+    places: [NONE, NONE, NONE],
+    rowText: '',
+    perOz,
     betweenText: planting.rowSpacingM === undefined ? '36 in' : typedLength(planting.rowSpacingM),
   })
   const [rowM, setRowM] = useState<number | null>(null)
@@ -39,7 +41,9 @@ export function YieldByEars({
       ? null
       : estimateByEars({
           places: counted.map(({ ears, rows, along }) => ({
-            ...{ earsCount: ears, kernelRows: rows, kernelsPerRow: along },
+            earsCount: ears,
+            kernelRows: rows,
+            kernelsPerRow: along,
             rowFt: convert(rowM, 'M', 'Ft'),
           })),
           rowSpacingFt: convert(betweenM, 'M', 'Ft'),

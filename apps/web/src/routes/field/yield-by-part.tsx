@@ -19,7 +19,10 @@ export function YieldByPart({
 }) {
   const { say } = useWords()
   const [typed, setTyped] = useHalfTyped(`yield:${plantingId}:part`, {
-    ...{ earsText: '', moisturePercent: 0, lengthText: '', widthText: '' },
+    earsText: '',
+    moisturePercent: 0,
+    lengthText: '',
+    widthText: '',
   })
   const [ears, setEars] = useState<Quantity | null>(null)
   const [lengthM, setLengthM] = useState<number | null>(null)
@@ -30,7 +33,9 @@ export function YieldByPart({
     ? estimateByPart({
         earCornKg: convert(ears.value, ears.unit, 'Kg'),
         kernelWetFraction: typed.moisturePercent / 100,
-        ...{ lengthM, widthM, areaM2 },
+        lengthM,
+        widthM,
+        areaM2,
       })
     : null
   return (

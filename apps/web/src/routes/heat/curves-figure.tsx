@@ -44,7 +44,7 @@ export const Curves = memo(function Curves(props: CurvesProps) {
       role="img"
       aria-label={say('heat:curves-alt')}
     >
-      <Axes {...{ x, y, width, lastMin }} />
+      <Axes x={x} y={y} width={width} lastMin={lastMin} />
       {MARKS.map((name, index) => (
         <NumberedMoment key={name} atX={x(picture.moments[name])} index={index} />
       ))}
@@ -71,7 +71,7 @@ export const Curves = memo(function Curves(props: CurvesProps) {
         strokeWidth="2.75"
         data-curve="slowest-place"
       />
-      {withRate && <Rate {...{ picture, x, width, lastMin }} />}
+      {withRate && <Rate picture={picture} x={x} width={width} lastMin={lastMin} />}
       <line x1={x(atMin)} x2={x(atMin)} y1={TOP} y2={height - 4} stroke="var(--focus)" strokeWidth="2.5" />
     </svg>
   )
@@ -83,7 +83,7 @@ function Axes({ x, y, width, lastMin }: { x: Scale; y: Scale; width: number; las
   const minutes = Array.from({ length: Math.floor(lastMin / minuteStep) + 1 }, (_, i) => i * minuteStep)
   return (
     <g>
-      <TemperatureAxes {...{ y, width }} />
+      <TemperatureAxes y={y} width={width} />
       {minutes.map((minute) => (
         <text key={minute} x={x(minute)} y={HEIGHT - 8} textAnchor={minute === 0 ? 'start' : 'middle'}>
           {minute === 0 ? say('heat:axis-minutes') : minute}
@@ -161,7 +161,7 @@ export function CurveKey({
       {lines.map(({ name, width, dash, stroke }) => (
         <li key={name}>
           <svg width="44" height="14" aria-hidden="true" focusable="false">
-            <line x1="0" x2="44" y1="7" y2="7" {...{ stroke }} strokeWidth={width} strokeDasharray={dash} />
+            <line x1="0" x2="44" y1="7" y2="7" stroke={stroke} strokeWidth={width} strokeDasharray={dash} />
           </svg>
           {name}
         </li>

@@ -142,7 +142,8 @@ export const LooseJar = memo(function LooseJar({
       {kernels(inner, waterTop, BASE - 9).map(({ cx, cy }) => (
         <ellipse
           key={`${cx} ${cy}`}
-          {...{ cx, cy }}
+          cx={cx}
+          cy={cy}
           rx="13"
           ry="10"
           fill={colourOf(stepOf(kernelC))}
@@ -150,7 +151,7 @@ export const LooseJar = memo(function LooseJar({
           strokeWidth="1.5"
         />
       ))}
-      <JarOutline {...{ halfWidth, top }} />
+      <JarOutline halfWidth={halfWidth} top={top} />
       <Told y={top + 30} name={say('heat:curve-glass')} text={degrees(glassC)} />
       <Told y={waterTop + (BASE - waterTop) * 0.3} name={say('heat:curve-liquid')} text={degrees(liquidC)} />
       <Told y={waterTop + (BASE - waterTop) * 0.68} name={say('heat:curve-kernel')} text={degrees(kernelC)} />

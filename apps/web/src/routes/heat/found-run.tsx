@@ -51,7 +51,7 @@ export function FoundRun({
   return (
     <>
       <Passage title={say('heat:found-title')} id="found">
-        <ReplayFigure {...{ traces, replay, msOf }} zone={answers.zone} />
+        <ReplayFigure traces={traces} replay={replay} msOf={msOf} zone={answers.zone} />
         <Reasons sentences={assumed} title={say('heat:found-assumed')} />
         {dips.length > 0 && (
           <>

@@ -94,7 +94,7 @@ function HeatSheet({
     >
       <Passage id="picture">
         <Caution>{say('heat:does-not-change-directions')}</Caution>
-        <Picture {...{ run, picture, work, isMadeUp }} calm={{ run: calm, picture: calmPicture }}>
+        <Picture run={run} picture={picture} work={work} isMadeUp={isMadeUp} calm={{ run: calm, picture: calmPicture }}>
           <FirstSliders run={run} onChange={change} />
         </Picture>
         <Figures isStale={work.now?.of !== run} now={work.now} isMadeUp={isMadeUp} />

@@ -67,7 +67,10 @@ export function Picture({
         <div className="heat-curves" ref={box}>
           {width > 0 && (
             <Curves
-              {...{ picture, band, atMin, width }}
+              picture={picture}
+              band={band}
+              atMin={atMin}
+              width={width}
               withRate={isMadeUp}
               glassC={frames && frames.of === run ? frames.frames.wallC : null}
             />
@@ -97,7 +100,7 @@ export function Picture({
       <CurveKey
         hasGlass={picture.wallC !== null || frames !== null}
         hasLiquid={picture.liquidC !== null}
-        {...{ isSolid }}
+        isSolid={isSolid}
       />
       <Working work={work} />
     </Figure>

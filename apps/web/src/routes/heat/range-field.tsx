@@ -29,7 +29,10 @@ export function RangeField({
       <input
         id={id}
         type="range"
-        {...{ min, max, step, value }}
+        min={min}
+        max={max}
+        step={step}
+        value={value}
         aria-valuetext={shown}
         onChange={(event) => onValue(Number(event.target.value))}
       />

@@ -48,7 +48,7 @@ export function ReplayFigure(props: Drawn) {
         />
       }
     >
-      <div ref={box}>{width > 0 && <Drawing {...props} {...{ width, clock }} />}</div>
+      <div ref={box}>{width > 0 && <Drawing {...props} width={width} clock={clock} />}</div>
       <ul className="heat-key">
         {linesOf(props).map(({ key, name, points: _points, ...stroke }) => (
           <li key={key}>
@@ -117,7 +117,7 @@ function Drawing(props: Drawn & { readonly width: number; readonly clock: (atMin
       role="img"
       aria-label={say('heat:replay-alt', { from: clock(fromMin), to: clock(toMin), count: replay.marks.length })}
     >
-      <TemperatureAxes {...{ y, width }} />
+      <TemperatureAxes y={y} width={width} />
       <text x={LEFT} y={HEIGHT - 8}>
         {clock(fromMin)}
       </text>

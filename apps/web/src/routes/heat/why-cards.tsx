@@ -22,7 +22,7 @@ export const WhyCards = memo(function WhyCards({ run, onChange }: WhyProps) {
       {/* A closed card need not follow the finger. */}
       {open.has(card.id) && (
         <div className="fold-body">
-          <Card {...{ card, run, onChange }} />
+          <Card card={card} run={run} onChange={onChange} />
         </div>
       )}
     </details>

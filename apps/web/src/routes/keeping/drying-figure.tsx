@@ -18,7 +18,8 @@ export function DryingFigure({ drying, stopAt }: { readonly drying: DryingFact; 
   const points = [{ massKg: drying.massKg, at: drying.at }, ...drying.weights].map(({ massKg, at }) => ({
     massKg,
     ms: Date.parse(at.instant),
-    ...{ when: whenText(at.instant), key: `${at.entryId} ${massKg}` },
+    when: whenText(at.instant),
+    key: `${at.entryId} ${massKg}`,
   }))
   const [fromMs, toMs] = [points[0]!.ms, points.at(-1)!.ms]
   const topKg = Math.max(...points.map(({ massKg }) => massKg))

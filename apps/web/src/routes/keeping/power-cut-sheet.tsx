@@ -27,7 +27,9 @@ export function PowerCutSheet() {
   const reads = useWritten('power-cut:reads')
   const readsC = reads.in('C')
   const advice = powerCutAdvice({
-    ...{ hoursOut, freezer, hasIceCrystals },
+    hoursOut,
+    freezer,
+    hasIceCrystals,
     ...(readsC !== null && { freezerReadsF: convert(readsC, 'C', 'F') }),
   })
   return (

@@ -46,13 +46,19 @@ export function WorkForm({ work }: { readonly work: 'ground' | 'roasted' }) {
     if (inKg === null || outKg === null) return setMissing(true)
     const lotId = newId()
     const put: BodyOf<'food-put-up'> = {
-      ...{ lotId, form: work === 'ground' ? 'flour' : 'roasted', count, massKg: outKg },
+      lotId,
+      form: work === 'ground' ? 'flour' : 'roasted',
+      count,
+      massKg: outKg,
       loadCode: nextKettleCode(facts, new Date().toLocaleDateString('en-CA', { timeZone: deviceZone() })),
       ...(from?.batchId !== undefined && { batchId: from.batchId }),
       ...(place.trim() && { place: place.trim() }),
     }
     const worked: BodyOf<'food-worked'> = {
-      ...{ lotId, inKg, outKg, how: work === 'ground' ? 'ground' : roast },
+      lotId,
+      inKg,
+      outKg,
+      how: work === 'ground' ? 'ground' : roast,
       ...(from && { fromLotId: from.lotId }),
       ...(work === 'ground' && { passesCount }),
       ...(work === 'roasted' && minutes > 0 && { minutes }),

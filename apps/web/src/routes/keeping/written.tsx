@@ -50,7 +50,11 @@ export function useMoisture(name: string): WrittenMoisture {
   const [basis, setBasis, forgetBasis] = useHalfTyped<MoistureBasis | null>(`${name}:basis`, null)
   const typed = typedMoisture(text, basis)
   return {
-    ...{ text, setText, basis, setBasis, typed },
+    text,
+    setText,
+    basis,
+    setBasis,
+    typed,
     wetFraction: typed.kind === 'moisture' ? typed.wetFraction : null,
     forget: () => {
       forgetText()

@@ -14,7 +14,9 @@ export function BuySheet() {
   const [lidsAtHandCount, setLids] = useHalfTyped('buy:lids', 0)
   const [jarsAtHandCount, setAtHand] = useHalfTyped('buy:at-hand', 0)
   const [lids, jars] = lidsAndJarsToBuy({
-    ...{ jarsCount, lidsAtHandCount, jarsAtHandCount },
+    jarsCount,
+    lidsAtHandCount,
+    jarsAtHandCount,
     spareLidFraction: sparePercent / 100,
   })
   return (

@@ -62,7 +62,11 @@ export function DrillSheet() {
   const keep = async () => {
     if (!outcome) return
     const kept = await record.keep('recall-noted', {
-      ...{ recallId: newId(), drill: true, by: 'load', about: held.loadCode, loadCodes: drill.answer.loadCodes },
+      recallId: newId(),
+      drill: true,
+      by: 'load',
+      about: held.loadCode,
+      loadCodes: drill.answer.loadCodes,
       jarsCount: outcome.values[1]!.value + outcome.values[2]!.value,
       tookMin: outcome.values[0]!.value,
     })

@@ -10,8 +10,12 @@ type Food = (typeof NUTRITION_FOODS)[number]
 
 /** The nearest food of the table; another may be tapped. */
 const NEAREST: Record<FoodLotFact['form'], Food> = {
-  ...{ jar: 'hominy-canned-white', fridge: 'hominy-canned-white', freezer: 'hominy-canned-white' },
-  ...{ tonight: 'hominy-canned-white', dried: 'grain-white', roasted: 'grain-white' },
+  jar: 'hominy-canned-white',
+  fridge: 'hominy-canned-white',
+  freezer: 'hominy-canned-white',
+  tonight: 'hominy-canned-white',
+  dried: 'grain-white',
+  roasted: 'grain-white',
   flour: 'masa-flour-unenriched-white',
 }
 /** A cup of drained hominy, about; common practice, no source. [g] */

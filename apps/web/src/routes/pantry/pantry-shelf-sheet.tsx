@@ -88,8 +88,10 @@ function Forecast() {
           <li key={form}>
             {values
               ? say('pantry:lasts', {
-                  ...{ form: say(`pantry:form-${form}`), count: onShelfCount },
-                  ...{ pace: formatReckoned(values[0]), lasts: formatReckoned(values[1]) },
+                  form: say(`pantry:form-${form}`),
+                  count: onShelfCount,
+                  pace: formatReckoned(values[0]),
+                  lasts: formatReckoned(values[1]),
                 })
               : say('pantry:lasts-unknown', { form: say(`pantry:form-${form}`), count: onShelfCount })}
           </li>

@@ -18,7 +18,12 @@ export function RecallRecord({ found, about }: { readonly found: Recall; readonl
   const keep = async () => {
     const reached = told.filter((household) => households.includes(household))
     const kept = await record.keep('recall-noted', {
-      ...{ recallId: newId(), drill: false, by: origin.by, about, loadCodes, jarsCount },
+      recallId: newId(),
+      drill: false,
+      by: origin.by,
+      about,
+      loadCodes,
+      jarsCount,
       ...(why.trim() && { why: why.trim() }),
       ...(reached.length > 0 && { toldHouseholds: reached }),
     })

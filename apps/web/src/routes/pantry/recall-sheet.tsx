@@ -234,7 +234,9 @@ function Earlier() {
             <li key={recallId}>
               {[
                 say(drill ? 'pantry:recall-told-drill' : 'pantry:recall-told', {
-                  ...{ when: whenText(at.instant), about, count: jarsCount },
+                  when: whenText(at.instant),
+                  about,
+                  count: jarsCount,
                 }),
                 tookMin !== undefined && say('pantry:recall-took', { minutes: Math.round(tookMin * 10) / 10 }),
                 toldHouseholds.length > 0 && say('pantry:recall-told-to', { households: toldHouseholds.join(', ') }),

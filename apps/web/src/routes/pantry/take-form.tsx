@@ -46,7 +46,9 @@ export function TakeForm({ lot, isNext = false }: { readonly lot: FoodLotFact; r
       : how === 'moved'
         ? record.keep('food-moved', { lotId, place: place.trim() })
         : record.keep('lot-used', {
-            ...{ lotId, count, how },
+            lotId,
+            count,
+            how,
             ...(how === 'given' && toWhom.trim() && { toWhom: toWhom.trim() }),
           }))
     if (kept) taken()

@@ -34,7 +34,8 @@ export function germinationSheetDocument(desk: Desk, lot: SeedLotFact, rolls: nu
 export function reserveTagsDocument(desk: Desk, lot: SeedLotFact): PaperDocument | null {
   if (lot.containers.length === 0) return null
   const tins = lot.containers.map(({ container, place, kernelsCount }) => ({
-    ...{ container, place },
+    container,
+    place,
     ...(kernelsCount !== undefined && { kernels: asTyped(kernelsCount, 'Count') }),
   }))
   return reserveTags({ ...seedPaper(lot, desk.facts, desk), tins }, settingOf(desk), desk.words)

@@ -45,7 +45,12 @@ export function useDesk(): DeskInHand {
     const today = localDay()
     const seasonYear = seasonYearOf(facts, today)
     return {
-      ...{ facts, words, paper, isLargePrint, audience, today },
+      facts,
+      words,
+      paper,
+      isLargePrint,
+      audience,
+      today,
       isStandingRead: (alkali) => isStandingRead(facts, alkali, seasonYear),
     }
   }, [facts, words, paper, isLargePrint, audience])

@@ -55,18 +55,36 @@ function book(opened: Visibility) {
     ...[string, string, string, string, string, string, string],
   ]
   const keeper = createAuthor({
-    ...{ kitchenId, deviceId: newId(), personId: newId(), head: null, clock, random },
+    kitchenId,
+    deviceId: newId(),
+    personId: newId(),
+    head: null,
+    clock,
+    random,
     zone: 'America/Toronto',
   })
   const facts = foldFacts([
     keeper.write('kitchen-opened', { kitchenId, name: 'Ostrey Point', demo: false }),
     keeper.write('kitchen-noted', { kitchenId, elevationM: 250, elevationKnownBy: 'map' }),
     keeper.write('corn-lot-brought-in', {
-      ...{ lotId, name: CORN, cornType: 'flint', form: 'shelled', massKg: 9, asTyped: '9 kg', treatedSeed: false },
+      lotId,
+      name: CORN,
+      cornType: 'flint',
+      form: 'shelled',
+      massKg: 9,
+      asTyped: '9 kg',
+      treatedSeed: false,
     }),
     keeper.write('seed-lot-recorded', {
-      ...{ seedLotId, name: SEED, seasonYear: 2026, putByOn: '2026-10-20', source: 'given', sourceNote: GIVER, lotId },
-      ...{ kernelsCount: 900, containers: [{ container: 'tin', place: 'shelf' }] },
+      seedLotId,
+      name: SEED,
+      seasonYear: 2026,
+      putByOn: '2026-10-20',
+      source: 'given',
+      sourceNote: GIVER,
+      lotId,
+      kernelsCount: 900,
+      containers: [{ container: 'tin', place: 'shelf' }],
     }),
     keeper.write(
       'batch-planned',
@@ -83,17 +101,20 @@ function book(opened: Visibility) {
       householdName: HOUSE,
     }),
     keeper.write('run-begun', {
-      ...{
-        runId,
-        batchId,
-        cannerId: newId(),
-        cannerName: 'yard canner',
-        loadCode: 'K-2',
-        jarSize: 'pint',
-        jarCount: 3,
-      },
-      ...{ gauge: 'dial', requiredReadingPsi: 11, ventMin: 10, processMin: 60, edition: 'guidance-2026-11' },
-      ...{ cardShown: null, households: [HOUSE] },
+      runId,
+      batchId,
+      cannerId: newId(),
+      cannerName: 'yard canner',
+      loadCode: 'K-2',
+      jarSize: 'pint',
+      jarCount: 3,
+      gauge: 'dial',
+      requiredReadingPsi: 11,
+      ventMin: 10,
+      processMin: 60,
+      edition: 'guidance-2026-11',
+      cardShown: null,
+      households: [HOUSE],
     }),
     ...(['vent-closed', 'at-pressure', 'heat-off', 'zero'] as const).map((type, index) =>
       keeper.write(
@@ -198,7 +219,12 @@ describe.each(PAPERS)('$name', ({ name, eyes, make }) => {
       const facts = factsOf(ids.facts, standing)
       for (const audience of eyes === undefined ? VISIBILITIES : (['keeper'] as const)) {
         const desk: Desk = {
-          ...{ facts, words: createWords(), paper: 'letter', isLargePrint: false, audience, today: '2026-11-14' },
+          facts,
+          words: createWords(),
+          paper: 'letter',
+          isLargePrint: false,
+          audience,
+          today: '2026-11-14',
           isStandingRead: () => true,
         }
         const html = said(make(desk, ids))
@@ -215,7 +241,11 @@ describe.each(PAPERS)('$name', ({ name, eyes, make }) => {
 test('what may be named is named, and conditions go along', () => {
   const ids = book('open')
   const desk: Desk = {
-    ...{ facts: ids.facts, words: createWords(), paper: 'letter', isLargePrint: false, audience: 'open' },
+    facts: ids.facts,
+    words: createWords(),
+    paper: 'letter',
+    isLargePrint: false,
+    audience: 'open',
     today: '2026-11-14',
     isStandingRead: () => true,
   }

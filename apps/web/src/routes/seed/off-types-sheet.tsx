@@ -34,7 +34,10 @@ export default function OffTypesSheet({ seedLotId }: { readonly seedLotId: strin
   const record = useRecord()
   const today = localDay()
   const [typed, setTyped, forget] = useHalfTyped<Typed>(`off-types:${seedLotId}`, {
-    ...{ what: 'ears', countedOn: today, found: 0, of: 0 },
+    what: 'ears',
+    countedOn: today,
+    found: 0,
+    of: 0,
   })
   const { what, countedOn, found, of } = typed
   const change = (more: Partial<Typed>) => setTyped({ ...typed, ...more })

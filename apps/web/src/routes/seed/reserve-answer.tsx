@@ -37,16 +37,18 @@ export interface Wish {
 }
 
 export const FRESH: Wish = {
-  ...{
-    plants: 240,
-    plantings: PLANTINGS_COUNT,
-    reason: '',
-    surviveOf100: 80,
-    assumedPercent: 0,
-    testKernels: 50,
-    giftKernels: 0,
-  },
-  ...{ kernelsPerOz: 0, parentEars: 0, confidence: '95', line: 'as-tested', shelledText: '' },
+  plants: 240,
+  plantings: PLANTINGS_COUNT,
+  reason: '',
+  surviveOf100: 80,
+  assumedPercent: 0,
+  testKernels: 50,
+  giftKernels: 0,
+  kernelsPerOz: 0,
+  parentEars: 0,
+  confidence: '95',
+  line: 'as-tested',
+  shelledText: '',
 }
 
 interface PlannedProps {

@@ -152,7 +152,7 @@ function ReserveOf({ lot, today }: { readonly lot: SeedLotFact; readonly today: 
         onValue={(line) => change({ line })}
       />
       <div aria-live="polite" className="passage-body" id="reserve">
-        {known && <Planned {...{ lot, wish, shelled, known }} />}
+        {known && <Planned lot={lot} wish={wish} shelled={shelled} known={known} />}
       </div>
     </>
   )

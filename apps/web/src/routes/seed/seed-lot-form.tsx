@@ -45,9 +45,19 @@ interface Typed {
 const NO_TIN: Tin = { container: '', place: '' }
 
 const freshLot = (today: string): Typed => ({
-  ...{ name: '', tins: [NO_TIN, NO_TIN], harvest: Number(today.slice(0, 4)), putByOn: today, source: 'own' },
-  ...{ lotId: NO_CORN_LOT, parents: 0, known: 'count', kernels: 0, weightText: '' },
-  ...{ size: 'per-oz', perOz: 0, hundredText: '' },
+  name: '',
+  tins: [NO_TIN, NO_TIN],
+  harvest: Number(today.slice(0, 4)),
+  putByOn: today,
+  source: 'own',
+  lotId: NO_CORN_LOT,
+  parents: 0,
+  known: 'count',
+  kernels: 0,
+  weightText: '',
+  size: 'per-oz',
+  perOz: 0,
+  hundredText: '',
 })
 
 export function SeedLotForm({ today }: { readonly today: string }) {

@@ -26,7 +26,8 @@ export function StoreForm({ choice, today }: { readonly choice: LotChoice; reado
   const notedOn = typed.notedOn || today
   const keep = async () => {
     const kept = await record.keep('seed-store-noted', {
-      ...{ seedLotId: lot.seedLotId, notedOn },
+      seedLotId: lot.seedLotId,
+      notedOn,
       ...(warmth && { storeC: convert(warmth.value, warmth.unit, 'C') }),
       ...(moisturePercent > 0 && { kernelWetFraction: moisturePercent / 100 }),
     })

@@ -18,7 +18,10 @@ export function TakenForm({ choice, today }: { readonly choice: LotChoice; reado
   const record = useRecord()
   const { lot } = choice
   const [typed, setTyped, forget] = useHalfTyped<Typed>(`seed-taken:${lot?.seedLotId}`, {
-    ...{ how: 'given', day: today, kernelsCount: 0, toWhom: '' },
+    how: 'given',
+    day: today,
+    kernelsCount: 0,
+    toWhom: '',
   })
   if (!lot) return null
   const { how, day, kernelsCount, toWhom } = typed

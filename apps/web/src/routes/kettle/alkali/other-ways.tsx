@@ -29,7 +29,9 @@ export function StripTest({ lot, onKept }: WayProps) {
     stripPH === null || liquorC === null
       ? null
       : {
-          ...{ way: 'strip', stripPH, liquorC },
+          way: 'strip',
+          stripPH,
+          liquorC,
           ...(steepedG !== null && steepWaterL !== null && { steepedG, steepWaterL }),
         }
   return (
@@ -88,7 +90,10 @@ export function TrialCup({ lot, onKept }: WayProps) {
     boiledMin === null
       ? null
       : {
-          ...{ way: 'trial-cup', slippedCount: typed.slipped, ofCount: RUB_TEST_KERNELS, boiledMin },
+          way: 'trial-cup',
+          slippedCount: typed.slipped,
+          ofCount: RUB_TEST_KERNELS,
+          boiledMin,
           ...(lotG !== null && { lotG }),
         }
   return (

@@ -34,8 +34,17 @@ interface Typed {
 }
 
 const FRESH: Typed = {
-  ...{ open: 'weigh', steeped: '', water: '', cup: '', sample: '', liquorParts: 0 },
-  ...{ label: 5, vinegarParts: 0, mark: '0.1', cold: '', boiled: '' },
+  open: 'weigh',
+  steeped: '',
+  water: '',
+  cup: '',
+  sample: '',
+  liquorParts: 0,
+  label: 5,
+  vinegarParts: 0,
+  mark: '0.1',
+  cold: '',
+  boiled: '',
 }
 
 export function Titration({ lot, onKept }: { readonly lot: AlkaliLotFact; readonly onKept: () => void }) {
@@ -58,7 +67,11 @@ export function Titration({ lot, onKept }: { readonly lot: AlkaliLotFact; readon
     sampleMl === null || coldMl === null || boiledMl === null
       ? null
       : {
-          ...{ way: 'vinegar', sampleMl, coldMl, boiledMl, acidityGPer100Ml: typed.label },
+          way: 'vinegar',
+          sampleMl,
+          coldMl,
+          boiledMl,
+          acidityGPer100Ml: typed.label,
           ...(typed.vinegarParts > 0 && { vinegarWaterParts: typed.vinegarParts }),
           ...(typed.liquorParts > 0 && { liquorWaterParts: typed.liquorParts }),
           syringeStepMl: Number(typed.mark),
@@ -72,7 +85,9 @@ export function Titration({ lot, onKept }: { readonly lot: AlkaliLotFact; readon
           water: formatQuantity({ value: steepWaterL, unit: 'L' }, 'alone'),
         })
       : undefined,
-    ...{ sample: ml(sampleMl), cold: ml(coldMl), boil: ml(boiledMl) },
+    sample: ml(sampleMl),
+    cold: ml(coldMl),
+    boil: ml(boiledMl),
   }
   const at = STEPS.indexOf(typed.open as StepId)
   const next = (id: Exclude<StepId, 'result'>) => (

@@ -31,7 +31,9 @@ export default function RinsePage({ batchId }: { readonly batchId: string }) {
   const plannedKg = potCornKg(facts, plan, potLoad)
   const [typed, setTyped] = useHalfTyped(`rinse:${batchId}:${potLoad}`, {
     corn: plannedKg === null ? '' : `${formatNumber(convert(plannedKg, 'Kg', 'Lb'), 2)} lb`,
-    ...{ water: '', time: '2 h', boils: 3 },
+    water: '',
+    time: '2 h',
+    boils: 3,
   })
   if (!batch) return <NotHere />
   const change = (part: Partial<typeof typed>) => setTyped({ ...typed, ...part })
