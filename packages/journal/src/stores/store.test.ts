@@ -3,10 +3,10 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
-import { bodyHash, envelopeHash, type StoredEntry } from '../envelope.ts'
+import { bodyHash, type StoredEntry } from '../envelope.ts'
 import { createRecorder } from '../record.ts'
 import type { JournalStore } from '../store.ts'
-import { type TestKitchen, testKitchen } from '../testing/invented.ts'
+import { reenveloped, type TestKitchen, testKitchen } from '../testing/invented.ts'
 import { type Cluster, POSTGRES_HERE, startCluster } from '../testing/postgres.ts'
 import { openIdbStore } from './idb.ts'
 import { openPostgresStore } from './postgres.ts'
@@ -55,11 +55,6 @@ function pots(count: number, author = kitchen.author()): StoredEntry[] {
 }
 
 /** The entry with its envelope changed and its hashes made right again, as a forger would. */
-function forged(entry: StoredEntry, change: Partial<StoredEntry['envelope']>): StoredEntry {
-  const envelope = { ...entry.envelope, ...change }
-  return { ...entry, envelope, hash: envelopeHash(envelope) }
-}
-
 for (const { name, here, open } of STORES)
   describe.skipIf(!here)(`${name} store`, () => {
     let store: JournalStore
@@ -134,10 +129,10 @@ for (const { name, here, open } of STORES)
       const author = kitchen.author()
       const [first, second, third] = pots(3, author)
       await store.append([first!, second!])
-      const rival = forged(second!, { id: kitchen.newId(), kindVersion: 2 })
+      const rival = reenveloped(second!, { id: kitchen.newId(), kindVersion: 2 })
       expect(await faultCodes(rival)).toEqual([`fork: ${second!.envelope.id}`])
-      expect(await faultCodes(forged(third!, { prevHash: first!.hash }))).toEqual(['broken-link: 2'])
-      expect(await faultCodes(forged(second!, { visibility: 'open' }))).toEqual([`altered-copy: ${second!.hash}`])
+      expect(await faultCodes(reenveloped(third!, { prevHash: first!.hash }))).toEqual(['broken-link: 2'])
+      expect(await faultCodes(reenveloped(second!, { visibility: 'open' }))).toEqual([`altered-copy: ${second!.hash}`])
       expect(await outcomes([third])).toEqual(['accepted'])
     })
 
@@ -145,14 +140,14 @@ for (const { name, here, open } of STORES)
       const note = 'x'.repeat(10_000)
       const [entry] = pots(1) as [StoredEntry]
       const body = { salt: entry.body!.salt, value: Array.from({ length: 27 }, () => note) }
-      expect(await faultCodes({ ...forged(entry, { bodyHash: bodyHash(body) }), body })).toEqual([
+      expect(await faultCodes({ ...reenveloped(entry, { bodyHash: bodyHash(body) }), body })).toEqual([
         'too-large: 270082 of 262144',
       ])
     })
 
     test('[J38] keeps kinds and versions it does not know', async () => {
       const [entry] = pots(1) as [StoredEntry]
-      const newer = forged(entry, { kind: 'moon-phase-noted', kindVersion: 7 })
+      const newer = reenveloped(entry, { kind: 'moon-phase-noted', kindVersion: 7 })
       expect(await outcomes([newer])).toEqual(['accepted'])
       expect(await readAll()).toEqual([newer])
     })

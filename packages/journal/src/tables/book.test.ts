@@ -9,7 +9,7 @@ import { history } from '../fold/history.ts'
 import type { ServerStore } from '../server-store.ts'
 import { openPostgresStore } from '../stores/postgres.ts'
 import { openSqliteStore } from '../stores/sqlite.ts'
-import { testKitchen } from '../testing/invented.ts'
+import { reenveloped, testKitchen } from '../testing/invented.ts'
 import { play, step } from '../testing/played.ts'
 import { type Cluster, POSTGRES_HERE, startCluster } from '../testing/postgres.ts'
 import { openBook } from './book.ts'
@@ -214,6 +214,31 @@ for (const { name, here, runs, open } of STORES)
       await store.facts.change({ ...aside, refiled: [{ arrival: 1, from: `pot:${potId}`, to: 'unread' }] })
       await book.catchUp()
       expect(await book.get('pots', potId)).toMatchObject({ name: 'pot' })
+      await store.close()
+    })
+
+    test('[J13] a line of a newer version, filed by a newer program amid a story told here, is kept aside', async () => {
+      const store = await fresh()
+      const kitchen = testKitchen()
+      const author = kitchen.author()
+      const potId = kitchen.newId()
+      const pot = { potId, name: 'pot', volumeL: 10, material: 'enamel' } as const
+      const entries = [author.write('pot-recorded', pot)]
+      const newer = author.write('pot-recorded', { ...pot, name: 'the same pot' })
+      entries.push(reenveloped(newer, { kindVersion: 2 }))
+      await store.append(entries)
+      const { kitchenId } = kitchen
+      const book = await openBook(store, kitchenId)
+      // As a newer program leaves it: it can read the line, and files it under its pot.
+      const state = (await store.facts.state(kitchenId))!
+      const filed = { kitchenId, fromTurn: state.turn, next: { ...state, version: 'of more kinds' } }
+      await store.facts.change({ ...filed, refiled: [{ arrival: 2, from: 'unread', to: `pot:${potId}` }] })
+      expect(await book.catchUp()).toMatchObject({ anew: true })
+      const facts = await book.facts()
+      expect(facts.unread).toEqual([
+        { entryId: newer.envelope.id, kind: 'pot-recorded', kindVersion: 2, why: 'newer-version' },
+      ])
+      expect(JSON.stringify(facts)).toBe(JSON.stringify(inMemory(entries)))
       await store.close()
     })
   })

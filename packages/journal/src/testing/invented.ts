@@ -1,6 +1,6 @@
 /** An invented kitchen for tests: a clock that is set by hand and randomness that repeats. */
 import { type Author, type Clock, createAuthor, createId, type Randomness } from '../author.ts'
-import type { ChainHead } from '../envelope.ts'
+import { type ChainHead, envelopeHash, type StoredEntry } from '../envelope.ts'
 
 /** A small repeating generator (xorshift32): tests must give the same ids every time. */
 export function repeatingRandom(seed = 1): Randomness {
@@ -59,4 +59,10 @@ export function testKitchen(seed = 1): TestKitchen {
     author: ({ deviceId = newId(), personId: who = personId, head = null, clock: own = clock } = {}) =>
       createAuthor({ kitchenId, deviceId, personId: who, head, clock: own, random, zone: 'America/Toronto' }),
   }
+}
+
+/** The entry with another envelope, whole by itself. */
+export function reenveloped(entry: StoredEntry, change: Partial<StoredEntry['envelope']>): StoredEntry {
+  const envelope = { ...entry.envelope, ...change }
+  return { ...entry, envelope, hash: envelopeHash(envelope) }
 }
