@@ -32,7 +32,7 @@ export async function testDial(
     await page.getByLabel('Reads, psi').nth(index).fill(readsPsi)
   }
   await page.getByRole('button', { name: 'Write the test down' }).click()
-  await page.getByText('Written down.').first().waitFor()
+  await page.getByText('Written down.', { exact: true }).first().waitFor()
 }
 
 /** Read off a map. */
@@ -41,5 +41,5 @@ export async function stoveAt(page: Page, elevation: string): Promise<void> {
   await page.getByRole('textbox', { name: 'Of the stove' }).fill(elevation)
   await page.getByRole('radio', { name: 'A map' }).check()
   await page.getByRole('button', { name: 'Write it down' }).first().click()
-  await page.getByText('Written down.').first().waitFor()
+  await page.getByText('Written down.', { exact: true }).first().waitFor()
 }

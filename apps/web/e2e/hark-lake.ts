@@ -14,7 +14,7 @@ export async function harkLake(page: Page, url: string): Promise<void> {
   await page.getByLabel('Of the stove').fill('2150 ft')
   await page.getByRole('radio', { name: 'A map' }).check()
   await page.getByRole('button', { name: 'Write it down' }).first().click()
-  await page.getByText('Written down.').first().waitFor()
+  await page.getByText('Written down.', { exact: true }).first().waitFor()
   await goTo(page, '/canner', 'Canner')
   await page.getByLabel('Canner', { exact: true }).fill('yard canner')
   await page.getByRole('button', { name: 'Write the canner down' }).click()

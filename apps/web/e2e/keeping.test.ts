@@ -147,7 +147,7 @@ describeAtHome('keeping and crib', (home) => {
     await page.getByText('grinding and roasting add no weight').waitFor()
     await page.getByLabel('Weight that came out').fill('0.19 kg')
     await page.getByRole('button', { name: 'Write it down', exact: true }).click()
-    await page.getByText('Written down.').waitFor()
+    await page.getByText('Written down.', { exact: true }).waitFor()
     await page.goto(`${home.house.url}keeping/power-cut`)
     await count(page, 'Hours since the power went').fill('3')
     expect(await stampedText(page, 'The fridge holds for')).toBe('1 h')

@@ -205,7 +205,7 @@ describeAtHome('planning a day', (home) => {
     await goTo(page, '/house', 'The house')
     await page.getByRole('textbox', { name: 'Of the stove' }).fill('2440 m')
     await page.getByRole('button', { name: 'Write it down' }).first().click()
-    await page.getByText('Written down.').first().waitFor()
+    await page.getByText('Written down.', { exact: true }).first().waitFor()
     await goTo(page, '/canner', 'Canner')
     await page
       .getByRole('link', { name: /^Card of/ })

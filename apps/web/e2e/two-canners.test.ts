@@ -52,7 +52,7 @@ describeAtHome('two canners', (home) => {
     await tap(page, 'Write the seals down')
     await page.getByText('Vented 7 min, held 15 lb weight (103 kPa) for 60 min.').waitFor()
     await tap(page, 'Put up: write it down')
-    await page.getByText('Written down.').waitFor()
+    await page.getByText('Written down.', { exact: true }).waitFor()
     await page.clock.resume()
     await page.getByText('Written here and copied to the house server.').waitFor({ timeout: 60_000 })
     const putUp = (await entriesOnServer(home.house)).filter(({ envelope }) => envelope.kind === 'food-put-up')

@@ -88,7 +88,7 @@ describeAtHome('writing in the book', (home) => {
     await page.getByText('Change the words').click()
     await page.getByLabel('The corn', { exact: true }).fill('Lantern')
     await page.locator('.fold[open]').getByRole('button', { name: 'Write it down' }).click()
-    await page.getByText('Written down.').waitFor()
+    await page.getByText('Written down.', { exact: true }).waitFor()
     await goTo(page, '/', 'The year')
     await page.getByRole('link', { name: 'Bring in your Lantern' }).waitFor()
     await context.close()
