@@ -42,7 +42,9 @@ function besideC(): readonly Measured[] {
     execFileSync(COMPILER, ['-O3', '-march=native', '-o', program, join(import.meta.dirname, 'finite-volume.c'), '-lm'])
     const ms = { compiled: [] as number[], plain: [] as number[], series: [] as number[], inC: [] as number[] }
     for (let k = 0; k <= RUN_COUNT; k += 1) {
-      const [compiled, plain, series] = [finiteVolume(createHeatKernel), finiteVolume(createPlainKernel), bySeries()]
+      const compiled = finiteVolume(createHeatKernel)
+      const plain = finiteVolume(createPlainKernel)
+      const series = bySeries()
       const answer = execFileSync(program, [CELLS.nr, CELLS.nz, STEP_COUNT].map(String)).toString().trim().split(' ')
       const [inCMs, middleC, , worthMin] = answer.map(Number) as [number, number, number, number]
       requireSame(plain.middleC, compiled.middleC, 0)

@@ -47,7 +47,11 @@ export function madeBook(count: number, { seed = 1, devicesCount = 8 } = {}): Ma
     const next = (minutes: number) => {
       nowMs += minutes * MINUTE_MS
     }
-    const [lotId, batchId, runId, cannerId, jars] = [newId(), newId(), newId(), newId(), newId()]
+    const lotId = newId()
+    const batchId = newId()
+    const runId = newId()
+    const cannerId = newId()
+    const jars = newId()
     const lot = { cornType: 'flint', form: 'shelled', massKg: 40, asTyped: '40 kg', treatedSeed: false } as const
     yield author.write('corn-lot-brought-in', { lotId, name: `Lantern flint ${round}`, ...lot })
     next(5)

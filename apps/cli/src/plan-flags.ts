@@ -162,7 +162,8 @@ export function readCount(given: string): number {
 
 function readClock(text: string): number {
   const match = /^(\d{1,2}):(\d{2})$/.exec(text.trim())
-  const [hours, minutes] = [Number(match?.[1]), Number(match?.[2])]
+  const hours = Number(match?.[1])
+  const minutes = Number(match?.[2])
   if (!match || hours > 23 || minutes > 59) throw badInput('workbench:not-a-clock', { field: '--start', given: text })
   return hours * 60 + minutes
 }

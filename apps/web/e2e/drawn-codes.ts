@@ -48,10 +48,12 @@ export function photoOf(content: string, { thumb = false } = {}): { name: string
 
 /** What a camera held over the label would see, as a file that Chromium takes for its camera. */
 export function writeCameraFile(file: string, content: string): void {
-  const [width, height] = [640, 480]
+  const width = 640
+  const height = 480
   const label = picture(content, false)
   const luma = Buffer.alloc(width * height, 200)
-  const [left, top] = [(width - label.width) >> 1, (height - label.height) >> 1]
+  const left = (width - label.width) >> 1
+  const top = (height - label.height) >> 1
   for (let y = 0; y < label.height; y += 1)
     for (let x = 0; x < label.width; x += 1) luma[(top + y) * width + left + x] = label.at(x, y)
   const frame = Buffer.concat([Buffer.from('FRAME\n'), luma, Buffer.alloc((width * height) / 2, 128)])

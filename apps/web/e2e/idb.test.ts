@@ -115,8 +115,10 @@ describeInBrowser('the store of the browser', () => {
     ['under the lock all tabs share', true],
     ['without it, as over plain HTTP', false],
   ])('[J44] two tabs of one device write one chain without a fork, %s', async (_, withLock) => {
-    const [left, right] = [await tab(), await tab()]
-    const [kitchenId, deviceId] = [await newId(left), await newId(left)]
+    const left = await tab()
+    const right = await tab()
+    const kitchenId = await newId(left)
+    const deviceId = await newId(left)
     const write = (page: Page) =>
       page.evaluate(([kitchen, device, lock]) => window.storeBench.record(kitchen, device, 12, lock), [
         kitchenId,

@@ -27,7 +27,8 @@ const LOG = [
 
 /** The label at one place of a printed page, as a photo would hold it. */
 function labelAt(page: PNG, place: number): PNG {
-  const [column, row] = [place % SHEET.columnCount, Math.floor(place / SHEET.columnCount)]
+  const column = place % SHEET.columnCount
+  const row = Math.floor(place / SHEET.columnCount)
   const [x, y, width, height] = [
     SHEET.leftMm + column * (SHEET.widthMm + SHEET.gapXMm),
     SHEET.topMm + row * SHEET.heightMm,

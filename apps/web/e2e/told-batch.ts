@@ -25,7 +25,11 @@ export async function tellPlannedBatch(
 ): Promise<PlannedBook> {
   const clock = { now: () => atMs }
   const newId = () => createId(clock, RANDOM)
-  const [kitchenId, batchId, lotId, alkaliLotId, oldAshId] = [newId(), newId(), newId(), newId(), newId()]
+  const kitchenId = newId()
+  const batchId = newId()
+  const lotId = newId()
+  const alkaliLotId = newId()
+  const oldAshId = newId()
   const author = createAuthor({
     kitchenId,
     deviceId: newId(),

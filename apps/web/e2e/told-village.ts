@@ -15,7 +15,10 @@ export interface ToldVillage {
 /** Canner A holds 14 a round, B and C 9, three rounds; jars go home four by four, in order. */
 export async function tellVillage(house: House): Promise<ToldVillage> {
   const newId = () => createId(CLOCK, RANDOM)
-  const [kitchenId, lotId, ashId, batchId] = [newId(), newId(), newId(), newId()]
+  const kitchenId = newId()
+  const lotId = newId()
+  const ashId = newId()
+  const batchId = newId()
   const author = createAuthor({
     kitchenId,
     deviceId: newId(),
@@ -47,7 +50,8 @@ export async function tellVillage(house: House): Promise<ToldVillage> {
   let ofB1: Pick<ToldVillage, 'lotIdOfB1' | 'householdOfB1'> | null = null
   for (const round of [1, 2, 3]) {
     for (const name of ['A', 'B', 'C'] as const) {
-      const [runId, loadCode] = [newId(), `MILL-261003-${name}${round}`]
+      const runId = newId()
+      const loadCode = `MILL-261003-${name}${round}`
       const jarCount = name === 'A' ? 14 : 9
       const isDial = name === 'B'
       tell(

@@ -92,7 +92,8 @@ describeAtHome('two devices a day apart', (home) => {
     await first.page.reload()
 
     // The same on both screens, the disagreement as well.
-    const [here, there] = [await shown(first.page), await shown(second.page)]
+    const here = await shown(first.page)
+    const there = await shown(second.page)
     expect(here).toEqual(there)
     expect(here.lots).toEqual(['Heron Foot flint', 'Lantern flint'])
     expect(here.asked).toHaveLength(1)

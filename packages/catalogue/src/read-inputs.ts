@@ -145,7 +145,9 @@ function readCount(field: FieldOf<'count'>, given: unknown, path: string, faults
 function readClock(given: unknown, path: string, faults: InputFault[]) {
   if (typeof given === 'number' && given >= 0 && given < 2880) return given
   const match = typeof given === 'string' ? /^(\d{1,2}):(\d{2})(?:\+(\d))?$/.exec(given.trim()) : null
-  const [hours, minutes, days] = [Number(match?.[1]), Number(match?.[2]), Number(match?.[3] ?? 0)]
+  const hours = Number(match?.[1])
+  const minutes = Number(match?.[2])
+  const days = Number(match?.[3] ?? 0)
   if (match && hours < 24 && minutes < 60) return days * 1440 + hours * 60 + minutes
   return fault(faults, path, 'workbench:not-a-clock', { given: shown(given) })
 }

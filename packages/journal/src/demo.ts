@@ -26,13 +26,17 @@ const DAY_MS = 86_400_000
 /** The demo kitchen's book, written by a device and a person of its own, at `clock`'s day. */
 export function demoKitchen({ clock, random, zone }: DemoSetup): DemoKitchen {
   const newId = (): string => createId(clock, random)
-  const [kitchenId, deviceId, personId] = [newId(), newId(), newId()]
+  const kitchenId = newId()
+  const deviceId = newId()
+  const personId = newId()
   const author = createAuthor({ kitchenId, deviceId, personId, head: null, clock, random, zone })
   const daysAgo = (days: number): { happenedAt: { instant: number } } => ({
     happenedAt: { instant: clock.now() - days * DAY_MS },
   })
   const dayOf = (days: number): string => new Date(clock.now() - days * DAY_MS).toISOString().slice(0, 10)
-  const [lotId, goodAshId, flatAshId] = [newId(), newId(), newId()]
+  const lotId = newId()
+  const goodAshId = newId()
+  const flatAshId = newId()
   const cannerId = newId()
   const tested = lastSpring(clock.now())
 

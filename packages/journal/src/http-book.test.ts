@@ -29,7 +29,8 @@ async function answer(request: IncomingMessage, response: ServerResponse): Promi
     told = await house.append((JSON.parse(plain.toString()) as { entries: StoredEntry[] }).entries)
   } else {
     const { searchParams } = url
-    const [after, limit] = [Number(searchParams.get('after')), Math.min(Number(searchParams.get('limit')), 3)]
+    const after = Number(searchParams.get('after'))
+    const limit = Math.min(Number(searchParams.get('limit')), 3)
     told = await house.read({ kitchenId: searchParams.get('kitchen')!, after, limit })
   }
   const packed = gzipSync(JSON.stringify(told))

@@ -6,7 +6,10 @@ import { testKitchen } from './testing/invented.ts'
 
 const { author, newId } = testKitchen()
 const keeper = author()
-const [cornId, jarsId, bagsId, runId] = [newId(), newId(), newId(), newId()]
+const cornId = newId()
+const jarsId = newId()
+const bagsId = newId()
+const runId = newId()
 const putUp = (lotId: string, loadCode: string) =>
   keeper.write('food-put-up', { lotId, loadCode, form: 'jar', count: 6, runId })
 const facts = foldFacts([

@@ -16,7 +16,8 @@ export const LOOK_DPI = 50
 /** One line for each row of squares. */
 export function lookOf(page: PNG): string {
   const edge = (SQUARE_MM / MM_PER_INCH) * LOOK_DPI
-  const [columns, rows] = [Math.ceil(page.width / edge), Math.ceil(page.height / edge)]
+  const columns = Math.ceil(page.width / edge)
+  const rows = Math.ceil(page.height / edge)
   return Array.from({ length: rows }, (_, row) =>
     Array.from({ length: columns }, (_, column) => LEVELS[levelOf(page, column * edge, row * edge, edge)])
       .join('')
@@ -26,7 +27,8 @@ export function lookOf(page: PNG): string {
 
 /** Root of the darkness, so that a hairline still counts beside a black figure. */
 function levelOf(page: PNG, left: number, top: number, edge: number): number {
-  let [dark, dots] = [0, 0]
+  let dark = 0
+  let dots = 0
   for (let y = Math.round(top); y < Math.min(page.height, Math.round(top + edge)); y += 1) {
     for (let x = Math.round(left); x < Math.min(page.width, Math.round(left + edge)); x += 1) {
       dark += 255 - (page.data[(y * page.width + x) * 4] ?? 255)
@@ -39,12 +41,14 @@ function levelOf(page: PNG, left: number, top: number, edge: number): number {
 
 /** Squares that differ by more than one level, as `column,row: was, is`; a page of another size differs in `size`. */
 export function changedSquares(was: string, is: string): readonly string[] {
-  const [before, after] = [was.split('\n'), is.split('\n')]
+  const before = was.split('\n')
+  const after = is.split('\n')
   if (before.length !== after.length) return [`size: ${before.length} rows, ${after.length} rows`]
   return before.flatMap((line, row) => {
     const other = after[row] ?? ''
     return Array.from({ length: Math.max(line.length, other.length) }, (_, column) => {
-      const [a, b] = [line[column] ?? '0', other[column] ?? '0']
+      const a = line[column] ?? '0'
+      const b = other[column] ?? '0'
       return Math.abs(LEVELS.indexOf(a) - LEVELS.indexOf(b)) > 1 ? `${column},${row}: ${a}, ${b}` : ''
     }).filter((change) => change !== '')
   })

@@ -109,7 +109,9 @@ function addImport(parent: Command, door: Door): void {
           results.push(...(await store.append(entries.slice(at, at + IMPORT_AT_ONCE))).results)
         }
         const countOf = (outcome: EntryOutcome['outcome']) => results.filter((one) => one.outcome === outcome).length
-        const [accepted, already, refused] = [countOf('accepted'), countOf('already'), countOf('refused')]
+        const accepted = countOf('accepted')
+        const already = countOf('already')
+        const refused = countOf('refused')
         if (refused > 0) end(EXIT.trouble)
         if (flags.json) return printJson(door, { kind: 'imported', accepted, already, refused, results })
         terminal.out(words.say('terminal:imported', { accepted, already, refused }))

@@ -41,7 +41,8 @@ export const addPlan: AddVerb = (program, door) => {
       const { own, outcome, wish, remembered } = planned
       if (outcome.kind === 'refused') {
         end(EXIT.refused)
-        const [why, askWhom] = [outcome.why.map(own.sentence), outcome.askWhom.map(own.sentence)]
+        const why = outcome.why.map(own.sentence)
+        const askWhom = outcome.askWhom.map(own.sentence)
         if (flags.json) return printJson(door, { kind: 'refused', refused: outcome.refused, why, askWhom })
         const lines = [words.say('terminal:no-plan'), ...why.map((text) => wrap(text, terminal.columns, '  '))]
         return terminal.out(

@@ -171,7 +171,8 @@ test('the very hashes of a reader’s copy are the same, when nobody joined in b
 /** Welch's t of two samples. @source Welch 1947 (from memory, not re-read) */
 function welchT(a: readonly number[], b: readonly number[]): number {
   const mean = (each: readonly number[]) => each.reduce((sum, x) => sum + x, 0) / each.length
-  const [meanA, meanB] = [mean(a), mean(b)]
+  const meanA = mean(a)
+  const meanB = mean(b)
   const spread = (each: readonly number[], m: number) =>
     each.reduce((sum, x) => sum + (x - m) ** 2, 0) / (each.length - 1) / each.length
   return (meanA - meanB) / Math.sqrt(spread(a, meanA) + spread(b, meanB))

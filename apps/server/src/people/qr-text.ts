@@ -10,7 +10,8 @@ export function qrText(content: string): string {
   for (let row = -QUIET; row < squares.length + QUIET; row += 2) {
     let line = ''
     for (let column = -QUIET; column < squares.length + QUIET; column += 1) {
-      const [upper, lower] = [isBlack(row, column), isBlack(row + 1, column)]
+      const upper = isBlack(row, column)
+      const lower = isBlack(row + 1, column)
       line += upper ? (lower ? ' ' : '▄') : lower ? '▀' : '█'
     }
     lines.push(line)

@@ -17,7 +17,8 @@ const serverOf = (store: JournalStore): HouseServer => ({
 
 async function aDevice(entriesCount: number) {
   const store = await openIdbStore(`device-${id()}`)
-  const [kitchenId, deviceId] = [id(), id()]
+  const kitchenId = id()
+  const deviceId = id()
   const author = createAuthor({ kitchenId, deviceId, personId: id(), head: null, clock, random, zone: 'UTC' })
   const entries = [author.write('kitchen-opened', { kitchenId, name: 'Ostrey Point', demo: true })]
   while (entries.length < entriesCount) entries.push(author.write('kitchen-noted', { kitchenId, jarFill: 'half' }))

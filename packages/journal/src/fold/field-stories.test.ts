@@ -8,7 +8,10 @@ import { foldFacts } from './fold.ts'
 function season() {
   const kitchen = testKitchen()
   const author = kitchen.author()
-  const [plotId, plantingId, neighbourId, lotId] = [kitchen.newId(), kitchen.newId(), kitchen.newId(), kitchen.newId()]
+  const plotId = kitchen.newId()
+  const plantingId = kitchen.newId()
+  const neighbourId = kitchen.newId()
+  const lotId = kitchen.newId()
   const neighbour = { plotId, neighbourId, name: 'the field over the road', seasonYear: 2026, bearingDeg: 240 }
   const entries = [
     author.write('plot-recorded', { plotId, name: 'behind the house', lengthM: 15, widthM: 12 }),

@@ -100,7 +100,8 @@ describe('order', () => {
   })
 
   test('[J22] a late entry leaves other stories untouched', () => {
-    const [one, two] = [run(), run()]
+    const one = run()
+    const two = run()
     const before = facts()
     tell('run-event', { runId: one, event: { type: 'lid-seated' } }, at('09:00'))
     const after = applyEntries(before, entries.slice(-1))
@@ -288,7 +289,8 @@ describe('corrections and withdrawals', () => {
 
   test('[J26] two amendments that name each other do not hang the fold', () => {
     const lotId = lot(4)
-    const [one, two] = [kitchen.newId(), kitchen.newId()]
+    const one = kitchen.newId()
+    const two = kitchen.newId()
     const ring = [
       { id: one, names: two },
       { id: two, names: one },

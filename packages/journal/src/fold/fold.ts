@@ -162,10 +162,8 @@ function finish(facts: Facts): Facts {
 
 /** Which seed, batches and lots bear on each other, so that no lot looks through every batch of ten years. */
 function acrossLots({ seed, batches, cornLots }: Pick<Facts, 'seed' | 'batches' | 'cornLots'>) {
-  const [seedOf, batchesOf] = [
-    new Map<string, Record<string, SeedFact>>(),
-    new Map<string, Record<string, BatchFact>>(),
-  ]
+  const seedOf = new Map<string, Record<string, SeedFact>>()
+  const batchesOf = new Map<string, Record<string, BatchFact>>()
   const lotsOf = new Map<string, Record<string, CornLotFact>>()
   for (const [id, put] of Object.entries(seed)) if (put.lotId !== undefined) sublist(seedOf, put.lotId)[id] = put
   for (const [id, batch] of Object.entries(batches))

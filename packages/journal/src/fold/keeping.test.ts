@@ -7,7 +7,8 @@ import { applyEntries, foldFacts } from './fold.ts'
 function crib() {
   const kitchen = testKitchen()
   const author = kitchen.author()
-  const [lotId, jarsId] = [kitchen.newId(), kitchen.newId()]
+  const lotId = kitchen.newId()
+  const jarsId = kitchen.newId()
   const corn = { lotId, name: 'Lantern flint', cornType: 'flint', form: 'shelled', asTyped: '9 lb' } as const
   const entries = [
     author.write('corn-lot-brought-in', { ...corn, massKg: 4, treatedSeed: false }),

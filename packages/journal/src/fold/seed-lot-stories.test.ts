@@ -86,7 +86,8 @@ describe('a seed lot in the facts', () => {
   test('[J24] a weight counts as kernels only with the kernels of an ounce; else nothing is balanced', () => {
     const { author, kitchen, lot } = reserve()
     const { parentEarsCount: _, kernelsPerEarCount: __, ...uncounted } = lot
-    const [weighed, unknown] = [kitchen.newId(), kitchen.newId()]
+    const weighed = kitchen.newId()
+    const unknown = kitchen.newId()
     const facts = foldFacts([
       author.write('seed-lot-recorded', { ...uncounted, seedLotId: weighed, massKg: 0.45359237, kernelsPerOz: 110 }),
       author.write('seed-lot-recorded', { ...uncounted, seedLotId: unknown, massKg: 0.5 }),

@@ -6,7 +6,8 @@ export function seedLotStory(lines: readonly LedgerLine[]): SeedLotFact | null {
   const lot = told(lines, 'seed-lot-recorded').at(-1)
   if (!lot) return null
   const tests = told(lines, 'germination-tested').sort(byDay(({ testedOn }) => testedOn))
-  const [given, sown] = [told(lines, 'seed-given'), told(lines, 'seed-sown')]
+  const given = told(lines, 'seed-given')
+  const sown = told(lines, 'seed-sown')
   const taken = {
     testedCount: total(tests, ({ ofCount }) => ofCount),
     givenCount: total(given, ({ kernelsCount }) => kernelsCount),

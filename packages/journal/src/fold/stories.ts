@@ -33,7 +33,9 @@ export function kitchenStory(lines: readonly LedgerLine[]): KitchenFact | null {
 export function cornLotStory(lines: readonly LedgerLine[]): CornLotFact | null {
   const lot = told(lines, 'corn-lot-brought-in').at(-1)
   if (!lot) return null
-  const [sorts, shellings, uses] = [told(lines, 'corn-sorted'), told(lines, 'corn-shelled'), told(lines, 'lot-used')]
+  const sorts = told(lines, 'corn-sorted')
+  const shellings = told(lines, 'corn-shelled')
+  const uses = told(lines, 'lot-used')
   const moistureTests = byDay(told(lines, 'moisture-tested'), ({ testedOn }) => testedOn)
   const storeNotes = byDay(told(lines, 'store-condition-noted'), ({ notedOn }) => notedOn)
   return { ...lot, sorts, shellings, uses, moistureTests, storeNotes, balance: null }
@@ -82,7 +84,9 @@ export function batchStory(lines: readonly LedgerLine[]): BatchFact | null {
   const plans = told(lines, 'batch-planned')
   const plan = plans.at(-1)
   if (!plan) return null
-  const [stages, cook, sorts] = [told(lines, 'stage-noted'), told(lines, 'cook-noted'), told(lines, 'corn-sorted')]
+  const stages = told(lines, 'stage-noted')
+  const cook = told(lines, 'cook-noted')
+  const sorts = told(lines, 'corn-sorted')
   const additions = cook.flatMap(({ potLoad, seen, at }) => {
     if (seen.type !== 'alkali-added') return []
     const { type: _, ...added } = seen

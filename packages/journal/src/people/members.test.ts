@@ -13,7 +13,8 @@ const rolesOf = (entries: readonly StoredEntry[]) =>
 test('[J90] whoever opened the kitchen keeps it; others come, change and go by entries', () => {
   const { author, kitchenId, personId, newId } = testKitchen()
   const keeper = author()
-  const [ada, invitationId] = [newId(), newId()]
+  const ada = newId()
+  const invitationId = newId()
   const entries = [keeper.write('kitchen-opened', { kitchenId, name: 'Ostrey Point', demo: false })]
   expect(rolesOf(entries)).toEqual({ [personId]: 'keeper' })
   entries.push(
@@ -93,7 +94,10 @@ describe('what a label may say of where the food is from', () => {
   const book = (householdName?: string) => {
     const { author, newId } = testKitchen()
     const keeper = author()
-    const [flint, flour, batchId, jarsId] = [newId(), newId(), newId(), newId()]
+    const flint = newId()
+    const flour = newId()
+    const batchId = newId()
+    const jarsId = newId()
     const lot = (lotId: string, name: string) =>
       keeper.write('corn-lot-brought-in', {
         lotId,

@@ -10,7 +10,10 @@ import { seedOnPaper } from './shares.ts'
 function book(corn: Visibility, other: Visibility) {
   const { author, newId, kitchenId } = testKitchen()
   const keeper = author()
-  const [lotId, seedLotId, batchId, jarsId] = [newId(), newId(), newId(), newId()]
+  const lotId = newId()
+  const seedLotId = newId()
+  const batchId = newId()
+  const jarsId = newId()
   const entries = [
     keeper.write('kitchen-opened', { kitchenId, name: 'Ostrey Point', demo: true }, { visibility: 'open' }),
     keeper.write('corn-lot-brought-in', {

@@ -88,7 +88,8 @@ describe('how far a line is opened', () => {
 
   test('[J91] a batch is not opened further than the lot it names, whatever is set for the batch', async () => {
     const { keeper, newId } = kitchen()
-    const [lotId, batchId] = [newId(), newId()]
+    const lotId = newId()
+    const batchId = newId()
     const hidden = [
       keeper.write('corn-lot-brought-in', lotBody(lotId)),
       keeper.write('batch-planned', planBody(batchId, lotId)),
@@ -102,7 +103,8 @@ describe('how far a line is opened', () => {
 
   test('[J91] a lot nobody has told yet closes whoever names it; once told and open, it follows', async () => {
     const { keeper, newId } = kitchen()
-    const [lotId, batchId] = [newId(), newId()]
+    const lotId = newId()
+    const batchId = newId()
     const plan = keeper.write('batch-planned', planBody(batchId, lotId), { visibility: 'open' })
     expect((await given([plan], 'outsider')).copied).toEqual([])
     const lot = keeper.write('corn-lot-brought-in', lotBody(lotId), { visibility: 'open' })
@@ -111,7 +113,10 @@ describe('how far a line is opened', () => {
 
   test('[J91] seed out of a hidden lot stays hidden, and jars of a hidden batch may be opened', async () => {
     const { keeper, newId } = kitchen()
-    const [lotId, seedId, jarsId, batchId] = [newId(), newId(), newId(), newId()]
+    const lotId = newId()
+    const seedId = newId()
+    const jarsId = newId()
+    const batchId = newId()
     keeper.write('kitchen-noted', { kitchenId: newId() })
     const entries = [
       keeper.write('corn-lot-brought-in', lotBody(lotId)),
@@ -207,7 +212,8 @@ describe('a reader’s copy', () => {
       head = shared.author({ deviceId: DEVICE, head: between.head() })
     }
     hide()
-    const [lotId, jarsId] = [shared.newId(), shared.newId()]
+    const lotId = shared.newId()
+    const jarsId = shared.newId()
     write('corn-lot-brought-in', lotBody(lotId))
     hide()
     write('visibility-set', { lotId, visibility: 'community', conditions: 'Not to be sold.' })
@@ -234,7 +240,9 @@ describe('a reader’s copy', () => {
 
   test('[J92] holds what the reader wrote, and leaves out what the reader’s device has', async () => {
     const { keeper, author, newId } = kitchen()
-    const [personId, phone, laptop] = [newId(), newId(), newId()]
+    const personId = newId()
+    const phone = newId()
+    const laptop = newId()
     const onPhone = author({ deviceId: phone, personId }).write('corn-lot-brought-in', lotBody(newId()))
     const onLaptop = author({ deviceId: laptop, personId }).write('corn-lot-brought-in', lotBody(newId()))
     const entries = [keeper.write('corn-lot-brought-in', lotBody(newId())), onPhone, onLaptop]
@@ -245,7 +253,8 @@ describe('a reader’s copy', () => {
 
   test('[J93] grows when a lot is opened, and begins anew without it when it is closed', async () => {
     const { keeper, newId, kitchenId } = kitchen()
-    const [lotId, stays] = [newId(), newId()]
+    const lotId = newId()
+    const stays = newId()
     const kept = [
       keeper.write('corn-lot-brought-in', lotBody(lotId)),
       keeper.write('corn-lot-brought-in', lotBody(stays), { visibility: 'open' }),
@@ -283,7 +292,8 @@ describe('a reader’s copy', () => {
     await fc.assert(
       fc.asyncProperty(fc.array(fc.constantFrom(...VISIBILITIES), { maxLength: 12 }), async (sets) => {
         const { keeper, newId } = kitchen()
-        const [lotId, batchId] = [newId(), newId()]
+        const lotId = newId()
+        const batchId = newId()
         const entries = [
           keeper.write('batch-planned', planBody(batchId, lotId), { visibility: 'open' }),
           keeper.write('corn-lot-brought-in', lotBody(lotId)),

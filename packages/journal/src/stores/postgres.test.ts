@@ -100,7 +100,8 @@ describe.skipIf(!POSTGRES_HERE)('postgres store alone', () => {
   test('[J70] a line not yet committed holds its kitchen back and no other', async () => {
     const url = await cluster.url('held')
     const store = await openPostgresStore(url)
-    const [slow, quick] = [testKitchen(1), testKitchen(2)]
+    const slow = testKitchen(1)
+    const quick = testKitchen(2)
     await store.append([...pots(1, slow), ...pots(1, quick)])
     const client = new pg.Client(url)
     await client.connect()

@@ -213,7 +213,8 @@ for (const { name, here, open } of STORES)
 
     test('[J44] two writers of one device both get their lines in, one after the other', async () => {
       const setup = { ...kitchen, deviceId: kitchen.newId(), zone: 'Europe/Oslo', store }
-      const [a, b] = [createRecorder(setup), createRecorder(setup)]
+      const a = createRecorder(setup)
+      const b = createRecorder(setup)
       const written = await Promise.all(
         Array.from({ length: 12 }, (_, i) => (i % 2 ? a : b).record('standing-read', standing())),
       )

@@ -137,7 +137,8 @@ function bagLines({ each, lines, useFirstBy, bestUntil }: BagLabelInput, words: 
   const own = wordAll(lines, words)
   if (useFirstBy === undefined || bestUntil === undefined)
     return { long: [...weight, ...own], short: [...weight, ...own] }
-  const [first, last] = [dateText(useFirstBy), dateText(bestUntil)]
+  const first = dateText(useFirstBy)
+  const last = dateText(bestUntil)
   const isOneDay = first === last
   return {
     long: [

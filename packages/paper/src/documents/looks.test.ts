@@ -77,7 +77,8 @@ describe.skipIf(!POPPLER_FOUND)('looks as it did (needs poppler-utils)', { timeo
     ['a heading less', { ...document, blocks: document.blocks.filter(({ kind }) => kind !== 'heading') }],
   ]
   test.each(moved)('%s is noticed', async (_what, other) => {
-    const [before, after] = [await looksOf(document), await looksOf(other)]
+    const before = await looksOf(document)
+    const after = await looksOf(other)
     expect(changedSquares(before.looks[0]!, after.looks[0]!).length).toBeGreaterThan(20)
   })
 

@@ -36,7 +36,8 @@ export function greysOf(sections: readonly (readonly number[])[]): {
   return {
     steps: sections.map((cells) => cells.map(stepOf)),
     scale: Array.from({ length: count }, (_, step) => {
-      const [from, to] = [low + step * stepC, low + (step + 1) * stepC]
+      const from = low + step * stepC
+      const to = low + (step + 1) * stepC
       return `${formatNumber(fahrenheit(from), 0)} – ${formatNumber(fahrenheit(to), 0)} °F (${formatNumber(from, 1)} – ${formatNumber(to, 1)} °C)`
     }),
   }

@@ -23,7 +23,8 @@ export function curvesPiece(block: CurvesBlock, room: Room): Piece {
   const line = type.small * 1.18
   const left = Math.max(...block.up.ticks.map(({ text }) => wide(text))) + 6
   const right = Math.max(...block.upAlso.ticks.map(({ text }) => wide(text))) + 6
-  const [plotWidth, plotHeight] = [width - left - right, mmToPt(block.heightMm)]
+  const plotWidth = width - left - right
+  const plotHeight = mmToPt(block.heightMm)
   const scaleX = scaleOf(block.across, 0, plotWidth)
   const marks = rowsOf(block.marks.map((at, index) => ({ at: scaleX(at), wide: wideStrong(String(index + 1)) + 6 })))
   const top = (Math.max(0, ...marks.map(({ row }) => row)) + 1) * line + 3
@@ -41,7 +42,8 @@ export function curvesPiece(block: CurvesBlock, room: Room): Piece {
       const scaleY = scaleOf(block.up, foot, top)
       const scaleAlso = scaleOf(block.upAlso, foot, top)
       const atY = (value: number) => y + scaleY(value)
-      const [fromX, toX] = [x + left, x + left + plotWidth]
+      const fromX = x + left
+      const toX = x + left + plotWidth
       return [
         ...block.up.ticks.flatMap(({ at, text }) => [
           stroke(
@@ -108,7 +110,8 @@ export function curvesPiece(block: CurvesBlock, room: Room): Piece {
         }),
         ...keys.flatMap((key, index) => {
           const [column, rowY] = keyRows.places[index]!
-          const [keyX, keyY] = [x + column * keyWidth, y + keyTop + rowY]
+          const keyX = x + column * keyWidth
+          const keyY = y + keyTop + rowY
           return [...sample(key, keyX, keyY + line / 2), ...keyTexts[index]!.ink(keyX + SAMPLE_PT + 6, keyY)]
         }),
       ]

@@ -21,9 +21,11 @@ export function greyOfStep(step: number, count: number): number {
 export function cutJarPiece(block: CutJarBlock, { width, type, measure }: Room): Piece {
   const { ringsM, levelsM, scale } = block
   const small = { face: 'text', sizePt: type.small, grey: DARK } as const
-  const [radiusM, heightM] = [ringsM.at(-1)!, levelsM.at(-1)! - levelsM[0]!]
+  const radiusM = ringsM.at(-1)!
+  const heightM = levelsM.at(-1)! - levelsM[0]!
   const perM = Math.min(mmToPt(block.heightMm) / (heightM * (1 + NECK + LID)), width / (2 * radiusM))
-  const [jarWidth, bodyHeight] = [2 * radiusM * perM, heightM * perM]
+  const jarWidth = 2 * radiusM * perM
+  const bodyHeight = heightM * perM
   const jarHeight = bodyHeight * (1 + NECK + LID)
   const box = type.small * 1.1
   const texts = scale.map((text) => setText(text, width - box - 6, small, measure))
@@ -87,7 +89,8 @@ function cells({ ringsM, levelsM, steps, scale }: CutJarBlock, axisX: number, fo
       const step = steps[i * levelCount + j]!
       let to = j + 1
       while (to < levelCount && steps[i * levelCount + to] === step) to += 1
-      const [inner, outer] = [ringsM[i]! * perM, ringsM[i + 1]! * perM]
+      const inner = ringsM[i]! * perM
+      const outer = ringsM[i + 1]! * perM
       const y = footY - (levelsM[to]! - bottomM) * perM
       const height = (levelsM[to]! - levelsM[j]!) * perM
       const fill = greyOfStep(step, scale.length)
@@ -103,7 +106,8 @@ function cells({ ringsM, levelsM, steps, scale }: CutJarBlock, axisX: number, fo
 /** In staggered rows, loose to the headspace. */
 function kernels(left: number, top: number, width: number, height: number): Ink[] {
   const radius = width * KERNEL
-  const [stepX, stepY] = [radius * 2.7, radius * 2.5]
+  const stepX = radius * 2.7
+  const stepY = radius * 2.5
   const rings: Ink[] = []
   for (let row = 0; top + height - radius * 1.6 - row * stepY > top + height * 0.16; row += 1) {
     const from = left + radius * 1.7 + (row % 2) * (stepX / 2)

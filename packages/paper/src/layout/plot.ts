@@ -17,8 +17,10 @@ const MARK_GAP_PT = 2
 /** @throws {RangeError} when the plot at its scale is wider than the sheet. */
 export function plotPiece(block: PlotBlock, { width, type, measure }: Room): Piece {
   const perM = mmToPt(1000 / block.scale)
-  const [long, across] = [block.lengthM * perM, block.widthM * perM]
-  const [ring, side] = [mmToPt(PLOT_RING_MM), mmToPt(PLOT_SIDE_MM)]
+  const long = block.lengthM * perM
+  const across = block.widthM * perM
+  const ring = mmToPt(PLOT_RING_MM)
+  const side = mmToPt(PLOT_SIDE_MM)
   if (long + 2 * (ring + side) > width + 0.01) {
     throw new RangeError(`a plot of ${block.lengthM} m at 1 to ${block.scale} is wider than the sheet`)
   }
@@ -99,7 +101,8 @@ function step({ x, y }: Point, deg: number, far: number): Point {
 /** Where a ray from the middle leaves the plot. */
 function edgeTowards(middle: Point, { long, across }: { long: number; across: number }, deg: number): Point {
   const angle = (deg * Math.PI) / 180
-  const [cos, sin] = [Math.abs(Math.cos(angle)), Math.abs(Math.sin(angle))]
+  const cos = Math.abs(Math.cos(angle))
+  const sin = Math.abs(Math.sin(angle))
   const far = Math.min(cos > 1e-9 ? long / 2 / cos : Infinity, sin > 1e-9 ? across / 2 / sin : Infinity)
   return step(middle, deg, far)
 }
@@ -110,7 +113,8 @@ function line(from: readonly [number, number], to: readonly [number, number], wi
 
 function arrow(from: Point, to: Point): Ink[] {
   const deg = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI
-  const [left, right] = [step(to, deg + 150, 5), step(to, deg - 150, 5)]
+  const left = step(to, deg + 150, 5)
+  const right = step(to, deg - 150, 5)
   return [
     line([from.x, from.y], [to.x, to.y], 1.2),
     {
@@ -128,7 +132,8 @@ function arrow(from: Point, to: Point): Ink[] {
 
 /** A bar with a tick at each end. */
 function bar(x: number, y: number, long: number): Ink[] {
-  const [middle, tick] = [y + mmToPt(2.5), mmToPt(1.5)]
+  const middle = y + mmToPt(2.5)
+  const tick = mmToPt(1.5)
   return [
     line([x, middle], [x + long, middle], 2),
     line([x, middle - tick], [x, middle + tick], 1),

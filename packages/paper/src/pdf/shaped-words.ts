@@ -66,7 +66,9 @@ export class ShapedWords {
 
   /** Operators that show `text`, to stand between BT and ET on a page whose y runs downward. */
   show(text: string, { x, y, sizePt }: { x: number; y: number; sizePt: number }): string {
-    let [shown, row, from] = [`/${this.#font.id} ${short(sizePt)} Tf`, '', 0]
+    let shown = `/${this.#font.id} ${short(sizePt)} Tf`
+    let row = ''
+    let from = 0
     const endRow = (): void => {
       if (row !== '') shown += ` [${row}] TJ`
       row = ''
@@ -123,7 +125,10 @@ function placed(font: EmbeddedFont, text: string): PlacedGlyph[] {
 
 function gathered(glyphs: readonly PlacedGlyph[]): ShapedWord {
   const stretches: Stretch[] = []
-  let [width, from, parts, open] = [0, 0, '', '']
+  let width = 0
+  let from = 0
+  let parts = ''
+  let open = ''
   const end = (up: number): void => {
     const show = parts + (open === '' ? '' : `<${open}>`)
     if (show !== '') stretches.push({ right: from, up, show })

@@ -31,7 +31,8 @@ export function whatMoved(before: BatchPlan, after: BatchPlan): readonly Moved[]
   const was = planRecord(before).shown
   const is = planRecord(after).shown
   return [...new Set([...Object.keys(is), ...Object.keys(was)])].flatMap((id) => {
-    const [from, to] = [was[id], is[id]]
+    const from = was[id]
+    const to = is[id]
     if (from === to) return []
     return [{ id, ...(from !== undefined && { before: from }), ...(to !== undefined && { after: to }) }]
   })

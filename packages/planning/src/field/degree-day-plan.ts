@@ -47,7 +47,8 @@ const LATELY_DAYS = 14
 
 export function degreeDayPlan(input: DegreeDayInput): DegreeDayOutcome {
   const { days, missingDays, plantedDay, ownToSilkC, ownToRipeC, group } = input
-  const [first, last] = [days[0], days.at(-1)]
+  const first = days[0]
+  const last = days.at(-1)
   if (!first || !last || last.day < plantedDay) {
     const why = say('field:readings-end-before-sowing', { planted: dayText(plantedDay) })
     return { kind: 'refused', refused: 'readings-end-before-sowing', why: [why] }
@@ -71,7 +72,8 @@ export function degreeDayPlan(input: DegreeDayInput): DegreeDayOutcome {
     })
   const reached = (targetC: number): number | null =>
     calendar.find((step) => step.totalC >= targetC - 1e-9)?.day ?? null
-  const [silkDay, ripeDay] = [reached(toSilkC), reached(toRipeC)]
+  const silkDay = reached(toSilkC)
+  const ripeDay = reached(toRipeC)
   const before = calendar.at(-1 - LATELY_DAYS)
   const latelyC = (totalC - (before?.totalC ?? 0)) / Math.min(LATELY_DAYS, calendar.length)
 

@@ -25,7 +25,10 @@ const RANDOM = {
     }),
 }
 const newId = () => createId(CLOCK, RANDOM)
-const [kitchenId, plotId, plantingId, seedLotId] = [newId(), newId(), newId(), newId()]
+const kitchenId = newId()
+const plotId = newId()
+const plantingId = newId()
+const seedLotId = newId()
 const author = createAuthor({
   kitchenId,
   deviceId: newId(),

@@ -61,7 +61,8 @@ export function readRows(rows: readonly TypedDay[], scale: Scale, places?: reado
   for (const [index, { date, high, low }] of rows.entries()) {
     const line = places?.[index] ?? index + 1
     const day = dayNumber(date)
-    const [highC, lowC] = [convert(high, scale, 'C'), convert(low, scale, 'C')]
+    const highC = convert(high, scale, 'C')
+    const lowC = convert(low, scale, 'C')
     const before = days.at(-1)
     if (day === null) faults.push(say('field:no-such-day-in-line', { line, given: date }))
     else if (before && day <= before.day)

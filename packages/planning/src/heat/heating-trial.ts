@@ -19,7 +19,8 @@ const NEAR_C = 0.5
 /** Null where no probe was in a jar and in the canner, or the canner stood too short a time. */
 export function heatingTrial(traces: readonly LoggerTrace[], marks: readonly ProposedMark[]): HeatingTrial | null {
   const of = (role: LoggerTrace['role']) => traces.find((trace) => trace.role === role)?.points
-  const [jarC, cannerC] = [of('jar'), of('canner')]
+  const jarC = of('jar')
+  const cannerC = of('canner')
   const fromMin = marks.find(({ event }) => event.type === 'at-pressure')?.atMin
   const toMin = marks.find(({ event }) => event.type === 'dipped' || event.type === 'heat-off')?.atMin
   if (!jarC || !cannerC || fromMin === undefined || toMin === undefined) return null

@@ -250,7 +250,9 @@ function createLoggerClock({ time, decimal, clockAheadMin = 0 }: LoggerMapping):
       return (cell) => {
         const parts = /^(\d{1,2}):(\d\d)(?::(\d\d(?:\.\d+)?))?$/.exec(cell)
         if (!parts) return null
-        const [hours, minutes, seconds] = [Number(parts[1]), Number(parts[2]), Number(parts[3] ?? 0)]
+        const hours = Number(parts[1])
+        const minutes = Number(parts[2])
+        const seconds = Number(parts[3] ?? 0)
         if (hours > 23 || minutes > 59 || seconds >= 60) return null
         const clockMin = hours * 60 + minutes + seconds / 60
         if (lastMin !== null && clockMin < lastMin - HALF_DAY_MIN) days += 1

@@ -52,7 +52,8 @@ function pressureOf({ requiredPsi, processMin, jar }: PracticeRun): readonly (re
 export function practiceLog(run: PracticeRun): string {
   const { elevationM, jar } = run
   const pressure = pressureOf(run)
-  const [zeroMin, lastMin] = [pressure.at(-2)![0], pressure.at(-1)![0]]
+  const zeroMin = pressure.at(-2)![0]
+  const lastMin = pressure.at(-1)![0]
   const steam = historyFromPressure(
     pressure.map(([timeMin, psi]) => ({ timeMin, pressureKPaGauge: psi * KPA_PER_PSI })),
     { atmosphereKPaAbs: standardPressureKPaAbs(elevationM), airLeftFraction: 0, floorC: 20 },

@@ -89,8 +89,10 @@ interface Measured {
 
 function modelled(wish: ReplayWish, { marks }: RunMarksFound, { cannerC, pressure, jarC }: Measured): ModelledTrace[] {
   const along = cannerC ?? pressure
-  const [first, last] = [marks[0]?.atMin ?? along[0]!.atMin, marks.at(-1)?.atMin ?? along.at(-1)!.atMin]
-  const [fromMin, toMin] = [first - BEFORE_MIN, last + AFTER_MIN]
+  const first = marks[0]?.atMin ?? along[0]!.atMin
+  const last = marks.at(-1)?.atMin ?? along.at(-1)!.atMin
+  const fromMin = first - BEFORE_MIN
+  const toMin = last + AFTER_MIN
   const near = within(along, fromMin, toMin)
   if (near.length < 2 || near.at(-1)!.atMin - near[0]!.atMin > LONGEST_MIN) return []
   const startMin = near[0]!.atMin
@@ -125,7 +127,9 @@ function cost(
   pressure: readonly TraceReading[],
 ): BesideDirected | null {
   const at = (type: ProposedMark['event']['type']) => marks.find(({ event }) => event.type === type)?.atMin
-  const [closed, held, off] = [at('vent-closed'), at('at-pressure'), at('heat-off')]
+  const closed = at('vent-closed')
+  const held = at('at-pressure')
+  const off = at('heat-off')
   if (dips.length === 0 || held === undefined || off === undefined) return null
   const { requiredPsi, elevationM, jar, foodC } = wish
   const span = within(pressure, closed ?? held, at('zero') ?? off)

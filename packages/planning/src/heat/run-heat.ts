@@ -102,7 +102,8 @@ export function runHeat(facts: Facts, run: RunFact, logged?: LoggedRun): RunHeat
 function halfHoursOf(measured: readonly MeasuredTrace[], clock: (atMin: number) => Quantity): RunHeat['halfHours'] {
   const times = measured.flatMap(({ points }) => points.map(({ atMin }) => atMin))
   if (times.length === 0) return []
-  const [from, to] = [Math.ceil(Math.min(...times) / 30), Math.floor(Math.max(...times) / 30)]
+  const from = Math.ceil(Math.min(...times) / 30)
+  const to = Math.floor(Math.max(...times) / 30)
   return Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => {
     const atMin = (from + i) * 30
     return { atMin, clock: clock(atMin) }

@@ -86,7 +86,8 @@ describe('a thinned trace', () => {
           expect(points.at(-1)).toEqual(readings.at(-1))
           for (const reading of readings) {
             const next = points.findIndex(({ atMin }) => atMin >= reading.atMin)
-            const [a, b] = [points[Math.max(0, next - 1)]!, points[next]!]
+            const a = points[Math.max(0, next - 1)]!
+            const b = points[next]!
             const share = a === b ? 0 : (reading.atMin - a.atMin) / (b.atMin - a.atMin)
             expect(Math.abs(a.value + share * (b.value - a.value) - reading.value)).toBeLessThanOrEqual(within + 1e-9)
           }

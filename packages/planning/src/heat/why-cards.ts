@@ -46,10 +46,12 @@ function ventCard(run: MadeUpRun): WhyCard {
   const fullMin = rule.figure.value
   const variants = [0, 7, fullMin].map((ventMin): WhyVariant => {
     const beside = [PURGE_MIN.low, PURGE_MIN.mid, PURGE_MIN.high].map((purgeMin) => {
-      const [soon, full] = [holdC({ ...run, ventMin }, purgeMin), holdC({ ...run, ventMin: fullMin }, purgeMin)]
+      const soon = holdC({ ...run, ventMin }, purgeMin)
+      const full = holdC({ ...run, ventMin: fullMin }, purgeMin)
       return { cooler: full - soon, share: rate(soon) / rate(full) }
     })
-    const [cooler, share] = [beside.map((one) => one.cooler), beside.map((one) => one.share)]
+    const cooler = beside.map((one) => one.cooler)
+    const share = beside.map((one) => one.share)
     return {
       id: `vent-${ventMin}`,
       name: say('heat:why-minutes', { minutes: min(ventMin) }),
@@ -113,7 +115,8 @@ function dialCard(run: MadeUpRun): WhyCard {
 const WEIGHT_EDGE_FT = 1000
 
 function weightCard(run: MadeUpRun): WhyCard {
-  const [below, above] = [pressureRowFor('weight', WEIGHT_EDGE_FT), pressureRowFor('weight', WEIGHT_EDGE_FT + 1)]
+  const below = pressureRowFor('weight', WEIGHT_EDGE_FT)
+  const above = pressureRowFor('weight', WEIGHT_EDGE_FT + 1)
   if (below.kind !== 'found' || above.kind !== 'found') throw new RangeError('the bands of a weight cover 1,000 ft')
   const at = (heightFt: number, lb: number): Partial<MadeUpRun> => ({
     elevationM: convert(heightFt, 'Ft', 'M'),
@@ -191,7 +194,8 @@ function packCard(run: MadeUpRun): WhyCard {
     const { coldSpotC, moments, stepS } = jarPicture({ ...run, pack })
     return coldSpotC[Math.round((moments.heatOffMin * 60) / stepS)]!
   }
-  const [loose, solid] = [endC('free brine'), endC('packed solid')]
+  const loose = endC('free brine')
+  const solid = endC('packed solid')
   return {
     id: 'pack',
     title: say('heat:why-pack-title'),

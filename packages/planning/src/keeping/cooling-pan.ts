@@ -38,7 +38,8 @@ export function coolingPan({ coolingId, at, readings }: CoolingFact, nowMs: numb
     temperatureC: reading.temperatureC,
     aroundC: reading.aroundC,
   }))
-  const [last, before] = [told.at(-1), told.at(-2)]
+  const last = told.at(-1)
+  const before = told.at(-2)
   const aroundC = told.findLast((reading) => reading.aroundC !== undefined)?.aroundC
   const isCooling = last !== undefined && (before === undefined || last.temperatureC < before.temperatureC)
   const { values, reasons } = coolingClock({

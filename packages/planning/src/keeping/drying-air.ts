@@ -79,13 +79,15 @@ function numberIn(text: string): number | null {
 /** "8:00" and "20:30" as minutes after midnight. */
 function clockMin(text: string): number | null {
   const match = /^(\d{1,2}):(\d{2})$/.exec(text)
-  const [hours, minutes] = [Number(match?.[1]), Number(match?.[2])]
+  const hours = Number(match?.[1])
+  const minutes = Number(match?.[2])
   return hours < 24 && minutes < 60 ? hours * 60 + minutes : null
 }
 
 /** Until the clock of the next row; null where either is no clock, or it does not go forward. [h] */
 function hoursBetween(clocks: readonly (number | null)[], index: number): number | null {
-  const [from, begin] = [clocks[index] ?? null, clocks[0] ?? null]
+  const from = clocks[index] ?? null
+  const begin = clocks[0] ?? null
   const isLast = index === clocks.length - 1
   const to = isLast && begin !== null ? begin + DAY_MIN : (clocks[index + 1] ?? null)
   return from === null || to === null || to <= from ? null : (to - from) / 60

@@ -12,7 +12,8 @@ import { nearest, reckon } from '../shared/reckon.ts'
  */
 export function lotShrink({ balance, moistureTests }: CornLotFact): readonly Reckoned[] | null {
   const tested = moistureTests.flatMap(({ wetFraction }) => wetFraction ?? [])
-  const [first, last] = [tested[0], tested.at(-1)]
+  const first = tested[0]
+  const last = tested.at(-1)
   if (balance === null || first === undefined || last === undefined || balance.leftKg <= 0) return null
   const { leftKg } = balance
   const change = { fromWetFraction: first, toWetFraction: last }

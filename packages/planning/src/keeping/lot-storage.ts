@@ -58,7 +58,8 @@ export function storageSpells(
     wetFraction !== undefined && testedOn <= today ? [{ onDay: testedOn, wetFraction }] : [],
   )
   const notes = storeNotes.filter(({ notedOn }) => notedOn <= today)
-  const [firstTest, firstNote] = [tests[0], notes[0]]
+  const firstTest = tests[0]
+  const firstNote = notes[0]
   if (!firstTest || !firstNote) return []
   const changes = [...tests.map(({ onDay }) => onDay), ...notes.map(({ notedOn }) => notedOn)]
   const days = [...new Set(changes.filter((each) => each >= firstNote.notedOn))].sort()

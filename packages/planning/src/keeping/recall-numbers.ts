@@ -109,7 +109,8 @@ export function drillOutcome({ drill, foundLotIds, beganAtMs, endedAtMs }: Drill
   if (!(endedAtMs >= beganAtMs)) throw new RangeError('a drill ends after it began; look at the clock')
   const asked = drill.answer.lots.filter(({ lotId }) => lotId !== null)
   const missed = asked.filter(({ lotId }) => !foundLotIds.includes(lotId!))
-  const [askedCount, missedCount] = [sumOf(asked, findableCount), sumOf(missed, findableCount)]
+  const askedCount = sumOf(asked, findableCount)
+  const missedCount = sumOf(missed, findableCount)
   const places = [...new Set(missed.map(({ place, household }) => place ?? household ?? '?'))].join(', ')
   return {
     values: [

@@ -26,7 +26,9 @@ const LOADS: readonly LoadTold[] = [1, 2, 3].flatMap((round) => [
 function village() {
   const kitchen = testKitchen()
   const author = kitchen.author()
-  const [lotId, ashId, batchId] = [kitchen.newId(), kitchen.newId(), kitchen.newId()]
+  const lotId = kitchen.newId()
+  const ashId = kitchen.newId()
+  const batchId = kitchen.newId()
   const canners = { A: kitchen.newId(), B: kitchen.newId(), C: kitchen.newId() }
   const entries: StoredEntry[] = [
     author.write('corn-lot-brought-in', {
@@ -193,7 +195,8 @@ describe('where the jars went', () => {
 
   test('food made from recalled food is recalled too, and traced back', () => {
     const { author, entries, lotIds, kitchen, ashId, canners } = village()
-    const [milled, flour] = [kitchen.newId(), kitchen.newId()]
+    const milled = kitchen.newId()
+    const flour = kitchen.newId()
     entries.push(
       author.write('batch-planned', {
         batchId: milled,

@@ -44,7 +44,9 @@ export function fiveWays(facts: Facts, { newId, nowMs, zone }: FiveWaysSetup): r
     lines.push([kind, body, atMs] as unknown as ToldLine)
   }
   const day = (atMs: number): string => dayOfInstant(atMs, zone)
-  const [lotId, batchId, runId] = [newId(), newId(), newId()]
+  const lotId = newId()
+  const batchId = newId()
+  const runId = newId()
   const [jars, frozen, dried, flour, roasted, fresh] = [newId(), newId(), newId(), newId(), newId(), newId()] as const
   const began = at(KETTLE_DAYS_AGO)
 

@@ -18,7 +18,8 @@ function kettle(told: (book: ReturnType<typeof opened>) => readonly StoredEntry[
 function opened() {
   const kitchen = testKitchen()
   const author = kitchen.author()
-  const [lotId, batchId] = [kitchen.newId(), kitchen.newId()]
+  const lotId = kitchen.newId()
+  const batchId = kitchen.newId()
   const plan = { title: 'Day', inputs: {}, edition: 'guidance-2026-11', codeVersion: '0.1.0', shown: {} }
   const corn = { lotId, name: 'Lantern flint', cornType: 'flint', form: 'shelled', asTyped: '10 kg' } as const
   const entries = [
@@ -53,7 +54,8 @@ test('drained hominy is told in the corn it came from, and the rest is named', (
 // By hand: 2 kg dried at 10 % hold 1.8 kg; half of it ground gives 0.87 kg flour at 9.79 %, 0.7848 kg dry of 0.9.
 test('dried hominy that was ground is counted once, and what the mill kept is named', () => {
   const facts = kettle(({ kitchen, author, batchId }) => {
-    const [dried, flour] = [kitchen.newId(), kitchen.newId()]
+    const dried = kitchen.newId()
+    const flour = kitchen.newId()
     const put = { batchId, count: 2 } as const
     return [
       author.write('food-put-up', {
@@ -116,7 +118,8 @@ describe('conservation', () => {
       fc.property(fc.array(pack, { minLength: 1, maxLength: 8 }), (packs) => {
         const facts = kettle(({ kitchen, author, batchId }) =>
           packs.flatMap(({ form, count, grams, used, how }, index) => {
-            const [lotId, made] = [kitchen.newId(), kitchen.newId()]
+            const lotId = kitchen.newId()
+            const made = kitchen.newId()
             const common = { batchId, loadCode: `K-${index}`, form, count, massKg: (count * grams) / 1000 }
             const taken = { lotId, count: Math.min(used, count), how }
             return [

@@ -110,7 +110,8 @@ function cornIn({ cornLots, batches }: AccountFacts) {
   for (const { cornUsed } of Object.values(batches)) for (const { lotId, massKg } of cornUsed) take(lotId, massKg)
   for (const lot of Object.values(cornLots))
     for (const { how, massKg = 0 } of lot.uses) if (how === 'made-into') take(lot.lotId, massKg)
-  let [cornKg, cornDryKg] = [0, 0]
+  let cornKg = 0
+  let cornDryKg = 0
   const untestedNames: string[] = []
   for (const [lotId, kg] of taken) {
     const lot = cornLots[lotId]

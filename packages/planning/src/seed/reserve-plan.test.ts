@@ -101,7 +101,8 @@ describe('a reserve for other keepers', () => {
     const { assumed: _, ...unassumed } = S1
     const kernels = (temperatureC: number) =>
       planned({ ...unassumed, wetFraction: 0.12, temperatureC }).plantings.map((need) => need.wholeRangeKernels)
-    const [cool, warm] = [kernels(4), kernels(20)]
+    const cool = kernels(4)
+    const warm = kernels(20)
     expect(cool[1]).toBeGreaterThan(cool[0]!)
     expect(warm[1]).toBeGreaterThan(cool[1]!)
     expect(warm[0]).toBe(cool[0])

@@ -127,7 +127,8 @@ function movedTo(belief: GerminationBelief, meanFraction: number): GerminationBe
       const inside = Math.min(1 - 1e-12, Math.max(1e-12, fraction))
       return { fraction: normalCdfFraction(normalQuantile(inside) + probits), weight }
     })
-  let [low, high] = [-9, 9]
+  let low = -9
+  let high = 9
   for (let step = 0; step < 50; step++) {
     const middle = (low + high) / 2
     if (beliefMeanFraction(moved(middle)) < meanFraction) low = middle

@@ -48,7 +48,8 @@ const said = (sentences: readonly { key: string }[]) => sentences.map((one) => w
 
 describe('a seed lot on a day', () => {
   test('ages by its store from the day it was put by', () => {
-    const [spring, later] = [seedLotView(LOT, '2027-04-20'), seedLotView(LOT, '2030-04-20')]
+    const spring = seedLotView(LOT, '2027-04-20')
+    const later = seedLotView(LOT, '2030-04-20')
     expect(spring.storedDays).toBe(182)
     const [now, then] = [spring, later].map(({ germination }) => beliefMeanFraction(germination!)) as [number, number]
     expect(then).toBeLessThan(now)

@@ -21,7 +21,8 @@ const RANDOM = {
     }),
 }
 const newId = () => createId(CLOCK, RANDOM)
-const [kitchenId, seedLotId] = [newId(), newId()]
+const kitchenId = newId()
+const seedLotId = newId()
 const author = createAuthor({
   kitchenId,
   deviceId: newId(),

@@ -92,7 +92,8 @@ describe('a test of moisture', () => {
           const nowKg = massAtMoistureKg(startKg, { fromWetFraction: startWetFraction, toWetFraction })
           const found = moistureByWeightWetFraction({ startKg, startWetFraction, nowKg })
           expect(found).toBeCloseTo(toWetFraction, 9)
-          const [dryBefore, dryAfter] = [startKg * (1 - startWetFraction), nowKg * (1 - found)]
+          const dryBefore = startKg * (1 - startWetFraction)
+          const dryAfter = nowKg * (1 - found)
           expect(dryAfter / dryBefore).toBeCloseTo(1, 12)
           // Water that went is weight that went.
           expect(startKg * startWetFraction - nowKg * found).toBeCloseTo(startKg - nowKg, 9)

@@ -96,7 +96,8 @@ function flintSphere({ temperatureC }: AirSpell): ModelInAir {
 
 /** D t / r^2 at which a share is left, by halving: the series falls steadily, so 60 halvings settle it. */
 function sphereFourier(ratio: number): number {
-  let [low, high] = [0, 4]
+  let low = 0
+  let high = 4
   for (let step = 0; step < 60; step++) {
     const middle = (low + high) / 2
     if (moistureRatioSphere(middle) > ratio) low = middle

@@ -88,7 +88,8 @@ describe('any air', () => {
   test('has its dew point at or below its wet bulb, and that at or below its dry bulb', () => {
     fc.assert(
       fc.property(air, (each) => {
-        const [dew, wet] = [dewPointC(each), wetBulbC(each)]
+        const dew = dewPointC(each)
+        const wet = wetBulbC(each)
         // Below freezing the wet bulb is of ice; the two equations meet within a tenth of a degree.
         expect(dew).toBeLessThanOrEqual(wet + (wet < 0.1 ? 0.1 : 1e-3))
         expect(wet).toBeLessThanOrEqual(each.temperatureC + 1e-9)

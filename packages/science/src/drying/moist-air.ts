@@ -126,7 +126,8 @@ function searchC(f: (tC: number) => number, argument: string, dryBulbC: number):
   // Saturated air: the answer is the dry bulb itself, but for binary dust.
   if (f(dryBulbC) <= 1e-12) return dryBulbC
   if (f(MIN_C) > 0) throw new ValidRangeError(argument, MIN_C, { min: MIN_C, max: MAX_C, unit: '°C', source: SOURCE })
-  let [low, high] = [MIN_C, dryBulbC]
+  let low = MIN_C
+  let high = dryBulbC
   for (let step = 0; step < 60; step++) {
     const middle = (low + high) / 2
     if (f(middle) < 0) low = middle

@@ -50,7 +50,9 @@ test('Thompson gives 2.837 h to half and 12.789 h to a fifth at 140 °F', () => 
 
 // owusu-sekyere-2021: 17.5 % to 11.5 % wet basis in 3 h at 50 °C; with 3.8 % dry basis at the end, k is 0.213 per hour.
 test('Lewis with the rate of the Ghana trial brings 17.5 % to 11.5 % in three hours', () => {
-  const [start, end, settled] = [17.5 / 82.5, 11.5 / 88.5, 0.038]
+  const start = 17.5 / 82.5
+  const end = 11.5 / 88.5
+  const settled = 0.038
   expect(moistureRatioLewis(0.213, 3)).toBeCloseTo((end - settled) / (start - settled), 2)
 })
 

@@ -58,12 +58,14 @@ export function squarestBlock(placesCount: number, spacing: Spacing, atLeastRows
   const { rowSpacingM, inRowSpacingM } = spacing
   // A square of side s has s/row rows of s/in-row places.
   const ideal = Math.sqrt((placesCount * inRowSpacingM) / rowSpacingM)
-  const [fewest, most] = [Math.floor(ideal / 1.5), Math.ceil(ideal * 1.5)]
+  const fewest = Math.floor(ideal / 1.5)
+  const most = Math.ceil(ideal * 1.5)
   // Whole rows of whole places step past the square, so its neighbours are tried as well.
   const tried = Array.from({ length: most - fewest + 1 }, (_, more) => fewest + more).map((rows) => {
     const rowsCount = Math.max(rows, Math.min(atLeastRows, ceilCount(placesCount)), 1)
     const perRowCount = ceilCount(placesCount / rowsCount)
-    const [lengthM, widthM] = [perRowCount * inRowSpacingM, rowsCount * rowSpacingM]
+    const lengthM = perRowCount * inRowSpacingM
+    const widthM = rowsCount * rowSpacingM
     const areaM2 = lengthM * widthM
     return { rowsCount, perRowCount, placesCount: rowsCount * perRowCount, lengthM, widthM, areaM2 }
   })

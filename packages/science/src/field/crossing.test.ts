@@ -16,7 +16,8 @@ describe('crossing by distance', () => {
     expect(BALTAZAR_2015_MEANS).toEqual(means.rows)
     const points = means.rows.map(({ distanceM, percent }) => [Math.log(distanceM), Math.log(percent)] as const)
     const mean = (at: 0 | 1) => points.reduce((sum, point) => sum + point[at], 0) / points.length
-    const [x, y] = [mean(0), mean(1)]
+    const x = mean(0)
+    const y = mean(1)
     const over = points.reduce((sum, point) => sum + (point[0] - x) * (point[1] - y), 0)
     const slope = over / points.reduce((sum, point) => sum + (point[0] - x) ** 2, 0)
     expect(slope).toBeCloseTo(-0.973, 3)

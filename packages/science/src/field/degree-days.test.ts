@@ -30,7 +30,8 @@ describe('growing degree-days', () => {
     const temperature = fc.double({ min: -50, max: 55, noNaN: true })
     fc.assert(
       fc.property(temperature, temperature, fc.double({ min: 0, max: 5, noNaN: true }), (a, b, more) => {
-        const [lowC, highC] = [Math.min(a, b), Math.max(a, b)]
+        const lowC = Math.min(a, b)
+        const highC = Math.max(a, b)
         const days = degreeDaysC({ highC, lowC })
         expect(days).toBeGreaterThanOrEqual(0)
         expect(days).toBeLessThanOrEqual(20)

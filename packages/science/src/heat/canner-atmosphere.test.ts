@@ -94,7 +94,8 @@ describe('the canner around a jar', () => {
         1,
         history.findIndex((point) => point.timeMin >= timeMin - 1e-9),
       )
-      const [a, b] = [history[next - 1]!, history[next]!]
+      const a = history[next - 1]!
+      const b = history[next]!
       const line =
         a.temperatureC + ((timeMin - a.timeMin) / (b.timeMin - a.timeMin)) * (b.temperatureC - a.temperatureC)
       expect(Math.abs(line - temperatureC)).toBeLessThan(0.05)

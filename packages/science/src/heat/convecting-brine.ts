@@ -76,8 +76,12 @@ export function brineCurve(
     kernelDiffusivityM2PerS: alpha,
   } = jar
 
-  const [rate, decay, gain] = [new Float64Array(MODES), new Float64Array(MODES), new Float64Array(MODES)]
-  const [ofMean, ofCentre, lag] = [new Float64Array(MODES), new Float64Array(MODES), new Float64Array(MODES)]
+  const rate = new Float64Array(MODES)
+  const decay = new Float64Array(MODES)
+  const gain = new Float64Array(MODES)
+  const ofMean = new Float64Array(MODES)
+  const ofCentre = new Float64Array(MODES)
+  const lag = new Float64Array(MODES)
   // Of a sphere that follows a steady rise of 1 °C/s: its mean lags R^2/(15 alpha), its centre R^2/(6 alpha).
   let meanTailS = R ** 2 / (15 * alpha)
   let centreTailS = R ** 2 / (6 * alpha)

@@ -184,7 +184,8 @@ function withCuts(history: SurfaceHistory, cuts: readonly number[]): SurfaceHist
       1,
       history.findIndex((p) => p.timeMin >= timeMin),
     )
-    const [from, to] = [history[i - 1]!, history[i]!]
+    const from = history[i - 1]!
+    const to = history[i]!
     const share = (timeMin - from.timeMin) / (to.timeMin - from.timeMin)
     return { timeMin, temperatureC: from.temperatureC + share * (to.temperatureC - from.temperatureC) }
   })

@@ -76,7 +76,8 @@ export function fitHeating(
     return { x: timeMin, y: Math.log10(mediumC - temperatureC) }
   })
   const mean = (of: 'x' | 'y') => points.reduce((sum, point) => sum + point[of], 0) / points.length
-  const [mx, my] = [mean('x'), mean('y')]
+  const mx = mean('x')
+  const my = mean('y')
   const slope =
     points.reduce((sum, { x, y }) => sum + (x - mx) * (y - my), 0) /
     points.reduce((sum, { x }) => sum + (x - mx) ** 2, 0)

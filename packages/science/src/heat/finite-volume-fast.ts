@@ -38,7 +38,8 @@ export function createFastKernel(prepared: PreparedSteps): StepKernel | null {
   const memory = new Float64Array(kernel.memory.buffer)
 
   for (let i = 0; i < nr; i += 1) {
-    const [ring, from] = [i * stride, i * nz]
+    const ring = i * stride
+    const from = i * nz
     memory.set(startC.subarray(from, from + nz), places.u + ring)
     memory.set(startQ.subarray(from, from + nz), places.q + ring)
     memory.set(radial.inv.subarray(from, from + nz), places.radial + ring)
@@ -90,8 +91,13 @@ function placesOf(nr: number, nz: number) {
     next += count
     return at
   }
-  const [u, q, radial] = [take(plane), take(plane), take(3 * plane)]
-  const [axial, rings, side, line] = [take(3 * upTo(8, nr) * levels), take(4 * nr), take(2 * nz), take(8 * levels)]
+  const u = take(plane)
+  const q = take(plane)
+  const radial = take(3 * plane)
+  const axial = take(3 * upTo(8, nr) * levels)
+  const rings = take(4 * nr)
+  const side = take(2 * nz)
+  const line = take(8 * levels)
   return { stride, levels, plane, u, q, radial, axial, rings, side, line, doublesCount: next }
 }
 
@@ -121,7 +127,9 @@ const BASE64 = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/
 function bytesOf(text: string): Uint8Array {
   const digits = text.replace(/=+$/, '')
   const bytes = new Uint8Array(Math.floor((digits.length * 3) / 4))
-  let [bits, bitCount, at] = [0, 0, 0]
+  let bits = 0
+  let bitCount = 0
+  let at = 0
   for (const digit of digits) {
     bits = ((bits << 6) | BASE64.indexOf(digit)) & 0xffff
     bitCount += 6

@@ -36,7 +36,8 @@ export interface HeatGrid {
 /** @throws {ValidRangeError} as conductInto. */
 export function gridOf(mesh: HeatMesh): HeatGrid {
   const { rFacesM: r, zFacesM: z } = mesh
-  const [nr, nz] = [r.length - 1, z.length - 1]
+  const nr = r.length - 1
+  const nz = z.length - 1
   requireInRange('rFacesM', nr, CELLS)
   requireInRange('zFacesM', nz, CELLS)
   for (const faces of [r, z]) {

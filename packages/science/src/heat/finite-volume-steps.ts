@@ -54,7 +54,8 @@ export function prepareSteps(
       const above = upward[at]! * ((j === nz - 1 ? steamC : u[at + 1]!) - u[at]!)
       startQ[at] = u[at]! - perHalf(at, below + above)
     }
-    const [low, high] = [i * nz, i * nz + nz - 1]
+    const low = i * nz
+    const high = i * nz + nz - 1
     startQ[low] = startQ[low]! + perHalf(low, bottom[i]! * waterC)
     startQ[high] = startQ[high]! + perHalf(high, upward[high]! * steamC)
   }
@@ -75,7 +76,9 @@ type PerHalf = (at: number, conductance: number) => number
 
 /** Thomas factors: what couples a cell to its neighbours, over its heat capacity, eliminated from the axis outward. */
 function factorsAlongRadius({ nr, nz, outward }: HeatGrid, perHalf: PerHalf): SweepFactors {
-  const [inv, f, e] = [new Float64Array(nr * nz), new Float64Array(nr * nz), new Float64Array(nr * nz)]
+  const inv = new Float64Array(nr * nz)
+  const f = new Float64Array(nr * nz)
+  const e = new Float64Array(nr * nz)
   for (let at = 0; at < nr * nz; at += 1) {
     const inside = at < nz ? 0 : perHalf(at, outward[at - nz]!)
     const outside = perHalf(at, outward[at]!)
@@ -88,7 +91,9 @@ function factorsAlongRadius({ nr, nz, outward }: HeatGrid, perHalf: PerHalf): Sw
 
 /** The same from the bottom up. */
 function factorsAlongHeight({ nr, nz, upward, bottom }: HeatGrid, perHalf: PerHalf): SweepFactors {
-  const [inv, f, e] = [new Float64Array(nr * nz), new Float64Array(nr * nz), new Float64Array(nr * nz)]
+  const inv = new Float64Array(nr * nz)
+  const f = new Float64Array(nr * nz)
+  const e = new Float64Array(nr * nz)
   for (let i = 0; i < nr; i += 1) {
     for (let j = 0; j < nz; j += 1) {
       const at = i * nz + j

@@ -47,7 +47,10 @@ export function sweepAxial(u: Float64Array, q: Float64Array, factors: SweepFacto
   let i = 0
   for (; i + 4 <= nr; i += 4) {
     const a = i * nz
-    let [ua, ub, uc, ud] = [0, 0, 0, 0]
+    let ua = 0
+    let ub = 0
+    let uc = 0
+    let ud = 0
     for (
       let pa = a, pb = a + nz, pc = a + 2 * nz, pd = a + 3 * nz, end = a + nz;
       pa < end;

@@ -107,7 +107,8 @@ describe('the finite-volume model of one material', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.5, max: 14.5, noNaN: true }), (cutMin) => {
         const at = history.findIndex(({ timeMin }) => timeMin > cutMin)
-        const [a, b] = [history[at - 1]!, history[at]!]
+        const a = history[at - 1]!
+        const b = history[at]!
         const share = (cutMin - a.timeMin) / (b.timeMin - a.timeMin)
         const extra = { timeMin: cutMin, temperatureC: a.temperatureC + share * (b.temperatureC - a.temperatureC) }
         const cut = [...history.slice(0, at), extra, ...history.slice(at)]
@@ -138,7 +139,8 @@ describe('the finite-volume model of a jar', () => {
     const { fieldsC, nz } = conductInto(mesh, run({ durationS: 3600 }))
     const last = fieldsC.at(-1)!
     const at = last.indexOf(Math.min(...last))
-    const [i, j] = [Math.floor(at / nz), at % nz]
+    const i = Math.floor(at / nz)
+    const j = at % nz
     expect(isFoodCell(DEFAULT_MESH, i, j)).toBe(true)
     expect(i).toBe(0)
     expect(j).toBeGreaterThan(4 + DEFAULT_MESH.nz / 2)

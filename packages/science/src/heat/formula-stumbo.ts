@@ -87,7 +87,8 @@ export const STUMBO_ROWS = TABLE
 export function stumboFhPerU(gDeltaF: number, jc: number): number {
   requireInRange('jc', jc, JC)
   const points = TABLE.map((row) => ({ g: gOfRow(row, jc), fhPerU: row.fhPerU }))
-  const [first, last] = [points[0]!, points.at(-1)!]
+  const first = points[0]!
+  const last = points.at(-1)!
   const range = { min: first.g, max: last.g, unit: '°F', source: SOURCE }
   if (!(gDeltaF >= first.g && gDeltaF <= last.g)) throw new ValidRangeError('gDeltaF', gDeltaF, range)
   const exact = points.find(({ g }) => g === gDeltaF)

@@ -17,7 +17,8 @@ describe('a made-up jar', () => {
   })
 
   test('packed solid stays behind free brine and gains most of its heat after the fire is out', () => {
-    const [solid, free] = [study(), study({ pack: 'free brine' })]
+    const solid = study()
+    const free = study({ pack: 'free brine' })
     expect(free.endOfHoldC.low).toBeGreaterThan(solid.endOfHoldC.high)
     expect(solid.coolingShareFraction).toBeGreaterThan(0.5)
     expect(free.coolingShareFraction).toBeLessThan(0.3)

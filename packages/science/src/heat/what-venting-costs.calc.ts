@@ -55,7 +55,8 @@ export const whatVentingCostsCalc: Calc<VentingInput> = {
       return airLeftTemperatureC({ pressureKPaGauge, atmosphereKPaAbs, airLeftFraction })
     }
     const beside = (purgeMin: number) => {
-      const [soonC, fullC] = [steamC(ventMin, purgeMin), steamC(PUBLISHED_VENT_MIN, purgeMin)]
+      const soonC = steamC(ventMin, purgeMin)
+      const fullC = steamC(PUBLISHED_VENT_MIN, purgeMin)
       return { left: lethalRate(soonC, LETHALITY_250F) / lethalRate(fullC, LETHALITY_250F), cooler: fullC - soonC }
     }
     const all = [PURGE_MIN.low, PURGE_MIN.mid, PURGE_MIN.high].map(beside)

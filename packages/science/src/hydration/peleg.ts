@@ -46,7 +46,11 @@ export function fitPeleg(weighings: readonly Weighing[]): PelegFit | null {
   requireInRange('laterWeighings', later.length, { min: 2, max: 500, unit: 'weighings', source: 'project-rule' })
   let [k1, k2] = straightLine(later.map(({ hours, massG }) => [hours, hours / (massG - startG)] as const))
   for (let step = 0; step < 100; step++) {
-    let [a11, a12, a22, b1, b2] = [0, 0, 0, 0, 0]
+    let a11 = 0
+    let a12 = 0
+    let a22 = 0
+    let b1 = 0
+    let b2 = 0
     for (const { hours, massG } of later) {
       const under = k1 + k2 * hours
       const miss = massG - startG - hours / under
@@ -60,7 +64,8 @@ export function fitPeleg(weighings: readonly Weighing[]): PelegFit | null {
     }
     const det = a11 * a22 - a12 * a12
     if (!(Math.abs(det) > 0)) return null
-    const [move1, move2] = [(b1 * a22 - b2 * a12) / det, (a11 * b2 - a12 * b1) / det]
+    const move1 = (b1 * a22 - b2 * a12) / det
+    const move2 = (a11 * b2 - a12 * b1) / det
     k1 += move1
     k2 += move2
     if (Math.abs(move1) < 1e-12 * Math.abs(k1) + 1e-15 && Math.abs(move2) < 1e-12 * Math.abs(k2) + 1e-15) break

@@ -101,7 +101,9 @@ describe('what a size costs', () => {
   // A line of N plants in which each pair of gametes is drawn from N parents at random loses 1/(2N) a generation.
   test('simulated populations lose variation as reckoned', () => {
     const random = seeded(20261125)
-    const [plants, generations, lines] = [20, 10, 4000]
+    const plants = 20
+    const generations = 10
+    const lines = 4000
     let kept = 0
     for (let line = 0; line < lines; line++) {
       let copies = plants // of one allele at 0.5, among 2N gametes
@@ -121,7 +123,9 @@ describe('what a size costs', () => {
   // Ears weigh in: 100 plants shed pollen at random, ten of them give all the seed in equal shares.
   test('simulated stands with few ears lose variation as their effective size says', () => {
     const random = seeded(7)
-    const [plants, ears, lines] = [100, 10, 12_000]
+    const plants = 100
+    const ears = 10
+    const lines = 12_000
     let kept = 0
     for (let line = 0; line < lines; line++) {
       const genes = Array.from({ length: 2 * plants }, (_, i) => i)

@@ -63,7 +63,8 @@ export function lotAgeing({ startFraction, tests }: LotStart): LotAgeing {
     tests.length === 0 ? -(((z - fresh) / FRESH_SD_PROBITS) ** 2) / 2 : logJeffreys(z)
   // A start this high is needed where a test long after the start still found many alive.
   const widest = 5 + Math.max(0, ...tests.map(({ lostProbits }) => lostProbits * RATES.at(-1)!.rate))
-  const [lowest, highest] = [-5, Math.min(widest, 60)]
+  const lowest = -5
+  const highest = Math.min(widest, 60)
   const fewRates = RATES.filter((_, i) => i % 4 === 0)
   const coarse = grid({ from: lowest, to: highest, pointsCount: 121, rates: fewRates }, logPrior, tests)
   const heaviest = Math.max(...coarse.map(({ weight }) => weight))
@@ -117,7 +118,8 @@ function grid(
 function logLikelihood(probits: number, { sproutedCount, testedCount }: SproutTest): number {
   const z = Math.max(-37, Math.min(37, probits))
   const tail = normalCdfFraction(-Math.abs(z))
-  const [nearer, farther] = [Math.log(tail), Math.log1p(-tail)]
+  const nearer = Math.log(tail)
+  const farther = Math.log1p(-tail)
   const missedCount = testedCount - sproutedCount
   return z < 0 ? sproutedCount * nearer + missedCount * farther : sproutedCount * farther + missedCount * nearer
 }

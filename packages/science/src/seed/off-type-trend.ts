@@ -47,7 +47,8 @@ export function offTypeTrend(counts: readonly OffTypeCount[], confidenceFraction
     requireWhole('offTypesCount', offTypesCount, 0, ofCount)
   }
   const years = counts.map(({ year }) => year)
-  const [first, last] = [Math.min(...years), Math.max(...years)]
+  const first = Math.min(...years)
+  const last = Math.max(...years)
   if (first === last) {
     throw new ValidRangeError('yearsCount', 1, { min: 2, max: 200, unit: 'different years', source: 'project-rule' })
   }
@@ -67,7 +68,9 @@ export function offTypeTrend(counts: readonly OffTypeCount[], confidenceFraction
 /** Newton steps on the penalised score, halved while they would lose likelihood. */
 function firthLine(rows: readonly (OffTypeCount & { readonly x: number })[]) {
   const informationAt = (intercept: number, slope: number) => {
-    let [i00, i01, i11] = [0, 0, 0]
+    let i00 = 0
+    let i01 = 0
+    let i11 = 0
     const fitted = rows.map(({ x, ofCount, offTypesCount }) => {
       const p = 1 / (1 + Math.exp(-(intercept + slope * x)))
       const weight = ofCount * p * (1 - p)
@@ -86,17 +89,20 @@ function firthLine(rows: readonly (OffTypeCount & { readonly x: number })[]) {
       0.5 * Math.log(determinant),
     )
   }
-  let [intercept, slope] = [startOdds(rows), 0]
+  let intercept = startOdds(rows)
+  let slope = 0
   for (let step = 0; step < 200; step++) {
     const { fitted, i00, i01, i11, determinant } = informationAt(intercept, slope)
-    let [u0, u1] = [0, 0]
+    let u0 = 0
+    let u1 = 0
     for (const { x, p, weight, ofCount, offTypesCount } of fitted) {
       const leverage = (weight * (i11 - 2 * i01 * x + i00 * x * x)) / determinant
       const score = offTypesCount - ofCount * p + leverage * (0.5 - p)
       u0 += score
       u1 += score * x
     }
-    let [d0, d1] = [(i11 * u0 - i01 * u1) / determinant, (i00 * u1 - i01 * u0) / determinant]
+    let d0 = (i11 * u0 - i01 * u1) / determinant
+    let d1 = (i00 * u1 - i01 * u0) / determinant
     const before = likelihood(intercept, slope)
     for (let halved = 0; halved < 40 && !(likelihood(intercept + d0, slope + d1) >= before); halved++) {
       d0 /= 2

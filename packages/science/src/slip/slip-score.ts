@@ -119,7 +119,9 @@ function withoutPot(fit: SlipFit, design: SlipDesign, pot: SlipDesign['pots'][nu
   const { centreVar: a, bothVar: b, lagVar: d } = known
   const det = a * d - b * b
   // Precisions of the whole, less the pot's own; likewise its pull.
-  const [p, q, r] = [d / det + own.byCentre2, -b / det + own.byBoth, a / det + own.byLag2]
+  const p = d / det + own.byCentre2
+  const q = -b / det + own.byBoth
+  const r = a / det + own.byLag2
   const rest = p * r - q * q
   if (!(p > 0 && rest > 0)) return { centre: known.centre, variance: a + pots ** 2 }
   const moved = (-r * own.byCentre + q * own.byLag) / rest

@@ -74,7 +74,8 @@ function kitchen({ seed, potsCount, hardFraction = 0 }: World) {
 }
 
 function minuteOf(share: (t: number) => number): number {
-  let [low, high] = [0.1, 1e5]
+  let low = 0.1
+  let high = 1e5
   for (let i = 0; i < 60; i += 1) {
     const middle = Math.sqrt(low * high)
     if (share(middle) < 0.9) low = middle
@@ -173,7 +174,8 @@ test('the same pots give the same belief to the last bit, in whatever order lots
   ]
   const of = (all: readonly SlipPot[]) => slipRange(slipPlaces(learnSlip(all), pot([rub(30, 1)])), WISH)
   expect(of(pots)).toEqual(of(pots))
-  const [one, other] = [of(pots), of(pots.toReversed())]
+  const one = of(pots)
+  const other = of(pots.toReversed())
   expect(Math.abs(one.middleMin / other.middleMin - 1)).toBeLessThan(1e-3)
 })
 

@@ -15,8 +15,10 @@ export function differenceNewcombe1998(
   second: CountOf,
   confidenceFraction = 0.95,
 ): FractionRange & { readonly value: number } {
-  const [one, two] = [wilson1927(first, confidenceFraction), wilson1927(second, confidenceFraction)]
-  const [p, q] = [first.foundCount / first.ofCount, second.foundCount / second.ofCount]
+  const one = wilson1927(first, confidenceFraction)
+  const two = wilson1927(second, confidenceFraction)
+  const p = first.foundCount / first.ofCount
+  const q = second.foundCount / second.ofCount
   return {
     value: p - q,
     low: p - q - Math.hypot(p - one.low, two.high - q),

@@ -107,7 +107,8 @@ describe('limits of a share', () => {
   test.each(table('intervals.newcombe.csv', newcombe))(
     'gives the limits once printed for $foundCount of $ofCount',
     (row) => {
-      const [exact, score] = [clopperPearson1934(row), wilson1927(row)]
+      const exact = clopperPearson1934(row)
+      const score = wilson1927(row)
       expect(off(exact.low, row.exactLow)).toBeLessThan(0.00005)
       expect(off(exact.high, row.exactHigh)).toBeLessThan(0.00005)
       expect(off(score.low, row.wilsonLow)).toBeLessThan(0.00005)

@@ -200,7 +200,8 @@ function DueNote({ at }: { readonly at: RunNow }) {
   const { say } = useWords()
   const { state, number, clock, setup } = at
   if (state.phase === 'holding' || state.phase === 'time-up') {
-    const [first, later] = [number('firstDue'), number('laterMin')]
+    const first = number('firstDue')
+    const later = number('laterMin')
     return (
       <>
         {state.countFromMs !== undefined &&
@@ -240,7 +241,8 @@ function Stands({ at }: { readonly at: RunNow }) {
     ...departures.flatMap(({ sentence, remedy }) => (remedy ? [sentence, remedy] : [sentence])),
     ...notes,
   ]
-  const [from, to] = [at.number('sealsFrom'), at.number('sealsTo')]
+  const from = at.number('sealsFrom')
+  const to = at.number('sealsTo')
   const isBeforeOut = sealWindow && (phase === 'at-zero' || phase === 'lid-wait' || phase === 'lid-free')
   if (lines.length === 0 && !isBeforeOut) return null
   return (

@@ -107,7 +107,8 @@ function Crossing({ outcome }: { readonly outcome: IsolationOutcome }) {
   const { say, sentence } = useWords()
   if (outcome.kind === 'refused') return <Refusal title={say('field:screen-crossing')} why={outcome.why} />
   const value = (id: string) => outcome.values.find((one) => one.id === id)
-  const [share, perEar] = [value('offKernelFraction'), value('offKernelsInEar')]
+  const share = value('offKernelFraction')
+  const perEar = value('offKernelsInEar')
   return (
     <>
       <NumberRow>

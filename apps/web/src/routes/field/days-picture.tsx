@@ -6,13 +6,16 @@ import { Figure, Ledger } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import './field.css'
 
-const [WIDE, HIGH, EDGE] = [600, 260, 24]
+const WIDE = 600
+const HIGH = 260
+const EDGE = 24
 const WEEK = 7
 
 export function DaysPicture({ plan }: { readonly plan: DegreeDayPlan }) {
   const { say } = useWords()
   const { calendar, silkDay, ripeDay } = plan
-  const [first, last] = [calendar[0], calendar.at(-1)]
+  const first = calendar[0]
+  const last = calendar.at(-1)
   if (!first || !last || calendar.length < 2) return null
   const x = (day: number) => EDGE + ((WIDE - 2 * EDGE) * (day - first.day)) / (last.day - first.day)
   const y = (totalC: number) => HIGH - EDGE - ((HIGH - 2 * EDGE) * totalC) / Math.max(last.totalC, 1)

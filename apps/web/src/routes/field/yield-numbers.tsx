@@ -6,7 +6,8 @@ import { useWords } from '../../words.tsx'
 export function YieldNumbers({ estimate }: { readonly estimate: Estimate | null }) {
   const { say } = useWords()
   const value = (id: string) => estimate?.values.find((one) => one.id === id)
-  const [whole, perAcre] = [value('harvestLb'), value('yieldBuPerAcre')]
+  const whole = value('harvestLb')
+  const perAcre = value('yieldBuPerAcre')
   return (
     <div aria-live="polite" className="passage-body" id="yield">
       {estimate ? (

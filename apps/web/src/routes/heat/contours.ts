@@ -25,10 +25,12 @@ export function contour({ framesC, nr, nz, rFacesM, zFacesM }: Section, levelC: 
       const cuts: (readonly [number, number])[] = []
       corners.forEach(([ci, cj], k) => {
         const [di, dj] = corners[(k + 1) % 4]!
-        const [from, to] = [framesC[ci * nz + cj]! - levelC, framesC[di * nz + dj]! - levelC]
+        const from = framesC[ci * nz + cj]! - levelC
+        const to = framesC[di * nz + dj]! - levelC
         if (from < 0 === to < 0) return
         const share = from / (from - to)
-        const [r, z] = [middle(rFacesM, ci), middle(zFacesM, cj)]
+        const r = middle(rFacesM, ci)
+        const z = middle(zFacesM, cj)
         cuts.push([r + share * (middle(rFacesM, di) - r), z + share * (middle(zFacesM, dj) - z)])
       })
       for (let k = 0; k + 1 < cuts.length; k += 2) {

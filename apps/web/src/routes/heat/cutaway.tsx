@@ -48,8 +48,10 @@ export const SolidJar = memo(function SolidJar({
       })}
     >
       {runsOf(framesC, nr, nz).map(({ j, fromRing, toRing, step }) => {
-        const [top, foot] = [y(zFacesM[j + 1]!), y(zFacesM[j]!)]
-        const [near, far] = [rFacesM[fromRing]! * perM, rFacesM[toRing + 1]! * perM]
+        const top = y(zFacesM[j + 1]!)
+        const foot = y(zFacesM[j]!)
+        const near = rFacesM[fromRing]! * perM
+        const far = rFacesM[toRing + 1]! * perM
         return (
           <path
             key={`${j}-${fromRing}`}
@@ -175,7 +177,9 @@ function Told({ y, name, text }: { readonly y: number; readonly name: string; re
 
 /** Kernels lie in rows, every other one shifted, as loosely as they are drawn. */
 function kernels(inner: number, top: number, foot: number) {
-  const [columnPx, rowPx, shiftPx] = [36, 25, 14]
+  const columnPx = 36
+  const rowPx = 25
+  const shiftPx = 14
   const rows = Math.floor((foot - top - 14) / rowPx)
   const columns = Math.floor((2 * inner - 20 - shiftPx) / columnPx)
   const left = MIDDLE - ((columns - 1) * columnPx + shiftPx) / 2

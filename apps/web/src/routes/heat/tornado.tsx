@@ -17,7 +17,8 @@ export const Tornado = memo(function Tornado({
   if (!now) return <p role="status">{say('heat:band-first')}</p>
   const { swings } = studyValues(now.of, now.study)
   const ends = swings.flatMap(({ reckoned: { low = 0, high = 0 } }) => [low, high])
-  const [least, most] = [Math.min(...ends), Math.max(...ends)]
+  const least = Math.min(...ends)
+  const most = Math.max(...ends)
   const along = (value: number) => (most > least ? ((value - least) / (most - least)) * 100 : 0)
   const minutes = (value: number) => formatQuantity({ value: Number(value.toFixed(1)), unit: 'Min' })
   const rows = swings.map(({ input, reckoned: { value, low = value, high = value } }) => ({

@@ -29,7 +29,9 @@ export function ColdSheet() {
   const start = useWritten('cold:start')
   const freezer = useWritten('cold:freezer')
   const water = useMoisture('cold:water')
-  const [bagThicknessM, startC, freezerC] = [thick.in('M'), start.in('C'), freezer.in('C')]
+  const bagThicknessM = thick.in('M')
+  const startC = start.in('C')
+  const freezerC = freezer.in('C')
   const { wetFraction } = water
   const isWaterOut = wetFraction !== null && !(wetFraction >= WATER.min && wetFraction <= WATER.max)
   const plan =

@@ -21,7 +21,8 @@ export function DryingFigure({ drying, stopAt }: { readonly drying: DryingFact; 
     when: whenText(at.instant),
     key: `${at.entryId} ${massKg}`,
   }))
-  const [fromMs, toMs] = [points[0]!.ms, points.at(-1)!.ms]
+  const fromMs = points[0]!.ms
+  const toMs = points.at(-1)!.ms
   const topKg = Math.max(...points.map(({ massKg }) => massKg))
   const x = (ms: number) => EDGE + ((ms - fromMs) / Math.max(1, toMs - fromMs)) * (WIDTH - 2 * EDGE)
   const y = (kg: number) => HEIGHT - EDGE - (kg / topKg) * (HEIGHT - 2 * EDGE)

@@ -149,7 +149,9 @@ function BeginTray() {
   const start = useMoisture('drying:start')
   const end = useMoisture('drying:end')
   const [missing, setMissing] = useState(false)
-  const [massKg, startWetFraction, endWetFraction] = [weight.in('Kg'), start.wetFraction, end.wetFraction]
+  const massKg = weight.in('Kg')
+  const startWetFraction = start.wetFraction
+  const endWetFraction = end.wetFraction
   const told =
     massKg !== null && startWetFraction !== null && endWetFraction !== null
       ? { what, massKg, startWetFraction, endWetFraction }

@@ -24,7 +24,8 @@ export function KeepingList() {
           <ul className="reasons">
             {pans.map((pan) => {
               const { values, next } = coolingPan(pan, nowMs)
-              const [warmBy, coldBy] = [formatReckoned(values[0]!), formatReckoned(values[1]!)]
+              const warmBy = formatReckoned(values[0]!)
+              const coldBy = formatReckoned(values[1]!)
               return (
                 <li key={pan.coolingId}>
                   {say('keeping:screen-pan-line', { what: pan.what, warmBy, coldBy })} {sentence(next)}

@@ -40,7 +40,9 @@ export function WorkForm({ work }: { readonly work: 'ground' | 'roasted' }) {
   const outWeight = useWritten(`${work}:out`)
   const warmth = useWritten(`${work}:warmth`)
   const [missing, setMissing] = useState(false)
-  const [inKg, outKg, temperatureC] = [inWeight.in('Kg'), outWeight.in('Kg'), warmth.in('C')]
+  const inKg = inWeight.in('Kg')
+  const outKg = outWeight.in('Kg')
+  const temperatureC = warmth.in('C')
   const from = sources.find(({ lotId }) => lotId === fromLotId)
   const keep = async () => {
     if (inKg === null || outKg === null) return setMissing(true)

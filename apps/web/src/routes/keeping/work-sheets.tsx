@@ -43,7 +43,8 @@ function Flour() {
   const { say } = useWords()
   const hominy = useWritten('mill:hominy')
   const water = useMoisture('mill:water')
-  const [hominyKg, hominyWetFraction] = [hominy.in('Kg'), water.wetFraction]
+  const hominyKg = hominy.in('Kg')
+  const hominyWetFraction = water.wetFraction
   const answer =
     hominyKg !== null && hominyWetFraction !== null
       ? within(() => flourFromHominy({ hominyKg, hominyWetFraction }))
@@ -122,7 +123,9 @@ export function RoastSheet() {
   const kernels = useWritten('roast:kernels')
   const water = useMoisture('roast:water')
   const end = useMoisture('roast:end')
-  const [kernelsKg, kernelWetFraction, roastedWetFraction] = [kernels.in('Kg'), water.wetFraction, end.wetFraction]
+  const kernelsKg = kernels.in('Kg')
+  const kernelWetFraction = water.wetFraction
+  const roastedWetFraction = end.wetFraction
   const isTold = kernelsKg !== null && kernelWetFraction !== null && roastedWetFraction !== null
   const answer = isTold ? within(() => roastedYield({ kernelsKg, kernelWetFraction, roastedWetFraction })) : null
   return (

@@ -83,7 +83,8 @@ function WeighForm({ at: { batch, walk } }: { readonly at: PotAt }) {
   const { potLoad } = walk
   const [typed, setTyped, forget] = useHalfTyped(`hominy:${batch.batchId}:${potLoad}`, NOTHING)
   const massKg = amountIn(typed.hominy, HOMINY_KG)
-  const [wetG, dryG] = [amountIn(typed.wet, SAMPLE_G), amountIn(typed.dry, SAMPLE_G)]
+  const wetG = amountIn(typed.wet, SAMPLE_G)
+  const dryG = amountIn(typed.dry, SAMPLE_G)
   const hasSample = typed.wet.trim() !== '' || typed.dry.trim() !== ''
   const wetFraction = wetG !== null && dryG !== null && dryG < wetG ? wetFractionOfSample(wetG, dryG) : null
   const keep = async () => {

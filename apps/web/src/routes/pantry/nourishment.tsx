@@ -25,7 +25,8 @@ export function Nourishment({ form }: { readonly form: FoodLotFact['form'] }) {
   const { say } = useWords()
   const [food, setFood] = useState<Food>(NEAREST[form])
   const [servingG, setServing] = useState(SERVING_G)
-  const [hundred, serving] = [nutritionOf(food), nutritionOf(food, servingG)]
+  const hundred = nutritionOf(food)
+  const serving = nutritionOf(food, servingG)
   const text = (of: typeof hundred, id: NutrientId) => {
     const value = of.values.find((each) => each.id === id)
     return { number: value ? formatReckoned(value, 'alone') : say('pantry:not-in-table') }

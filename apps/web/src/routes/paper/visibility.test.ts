@@ -24,7 +24,10 @@ import { germinationSheetDocument, reserveTagsDocument, seedEnvelopeDocument } f
 import { yearSheetDocument } from './year-paper.ts'
 
 /** Invented, and in no sentence of ours. */
-const [CORN, SEED, GIVER, HOUSE] = ['Quillmere flint', 'Brackenby seed', 'from the Ottery bank', 'the Wexcombe house']
+const CORN = 'Quillmere flint'
+const SEED = 'Brackenby seed'
+const GIVER = 'from the Ottery bank'
+const HOUSE = 'the Wexcombe house'
 const CONDITION = 'Not to be planted upriver.'
 
 let tick = 0

@@ -106,7 +106,8 @@ function LoadTable({
           say('shell:plan-load-out'),
         ]}
         rows={loads.rounds.flat().map((load, index) => {
-          const [begins, ends] = [at(index + 1, 'heat'), at(index + 1, 'unload')]
+          const begins = at(index + 1, 'heat')
+          const ends = at(index + 1, 'unload')
           return {
             key: load.loadCode,
             cells: [

@@ -80,7 +80,8 @@ function withRange(reckoned: Reckoned): string {
 function Picture({ tests, width }: { readonly tests: readonly TestOverTime[]; readonly width: number }) {
   const { say } = useWords()
   const times = tests.map(({ at }) => Date.parse(at))
-  const [from, to] = [Math.min(...times), Math.max(...times)]
+  const from = Math.min(...times)
+  const to = Math.max(...times)
   const most = Math.max(...tests.flatMap(({ alkali, hydroxide }) => [alkali?.high ?? 0, hydroxide?.high ?? 0]), 0.1)
   const step = [0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10].find((each) => most / each <= 5) ?? 20
   const top = Math.ceil(most / step) * step
