@@ -289,7 +289,7 @@ export const PLAIN_SHEETS: readonly {
     make: kettlebrookYear,
     mustSay: [
       'The year 2026',
-      'Brought in 20.4 kg',
+      'Brought in 44.97 lb (20.4 kg)',
       'Cobs and silk (gap)',
       'OSTR-261103-A3 The old dial 6 70 min Yes, see the log',
       '92 %, between 81 and 98 %',

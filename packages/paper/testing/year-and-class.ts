@@ -23,17 +23,16 @@ export function ostreyClass(paper: PaperSize, words: Words, corn?: string): Pape
   )
 }
 
-const kg = (value: number) => reckoned(value, 'Kg', { basis: 'own-record' })
 const count = (value: number) =>
   reckoned(value, 'Count', { basis: 'own-record', rounding: { mode: 'nearest', step: 1 } })
-const share = (name: string, value: number, isGap = false) =>
-  ({ name: `shell:strand-${name}`, weight: kg(value), isGap }) as YearSummary['strands'][number]
+const share = (id: YearSummary['strands'][number]['id'], massKg: number, isGap = false) =>
+  ({ id, name: `shell:strand-${id}`, massKg, isGap }) as const
 
 /** 14.3 kg (31.5 lb, S1's food and seed) of two corns. */
 export const KETTLEBROOK_YEAR: YearSummary = {
   year: 2026,
   cornNames: ['Heron Foot flint', 'Lantern flint'],
-  broughtIn: kg(20.4),
+  broughtInKg: 20.4,
   strands: [
     share('cobs', 4.1, true),
     share('sorted-out', 1.2, true),

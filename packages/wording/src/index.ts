@@ -6,6 +6,7 @@ export {
   formatNumber,
   formatQuantity,
   formatReckoned,
+  formatWeight,
   unitName,
 } from './units.ts'
 export {

@@ -145,6 +145,13 @@ export function formatQuantity({ value, unit }: Quantity, companion: Companion =
   return `${text} (${formatBeside(convert(value, unit, style.beside), style)})`
 }
 
+/** A weight from the book in both measures, to the hundredth of a pound and of a kilogram. */
+export function formatWeight(massKg: number, measureFirst: 'us' | 'metric' = 'us'): string {
+  const us = formatQuantity({ value: convert(massKg, 'Kg', 'Lb'), unit: 'Lb' }, 'alone')
+  const metric = formatQuantity({ value: massKg, unit: 'Kg' }, 'alone')
+  return measureFirst === 'us' ? `${us} (${metric})` : `${metric} (${us})`
+}
+
 /** The number alone, as its unit is read: a clock time, a percentage, a kitchen fraction, or digits. */
 function numberOf({ value, unit }: Quantity): string {
   if (unit === 'ClockMin') return clockWithDay(value)

@@ -44,9 +44,9 @@ export const BOOK_PAPERS = {
     if (!Number.isInteger(year) || year < 1900 || year > 9999)
       throw badInput('terminal:bad-count', { given: flags.year ?? '' })
     const facts = factsOpenedTo(asked.facts, audience)
-    const name = facts.kitchen?.name
+    const { name, measureFirst } = facts.kitchen ?? {}
     return yearSheet(
-      { summary: yearSummary(facts, year, today), audience, ...(name && { kitchen: name }) },
+      { summary: yearSummary(facts, year, today), audience, measureFirst, ...(name && { kitchen: name }) },
       printSetting(asked.facts, flags, door),
       words,
     )

@@ -1,5 +1,7 @@
 /** CornLotForm: brings corn into the book, as ears or shelled, by weight or by measure. Props: onKept(lotId)?. */
+
 import { convert, type Quantity, shelledCornKg, UNITS } from '@crib/science'
+import { formatWeight } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../book/book.tsx'
 import { useHalfTyped } from '../half-typed.ts'
@@ -7,7 +9,6 @@ import { ChoiceTags, FlagTag, TextField } from '../parts-of-the-sheet/fields.tsx
 import { Caution } from '../parts-of-the-sheet/lines.tsx'
 import { QuantityField } from '../parts-of-the-sheet/quantity-field.tsx'
 import { useWords } from '../words.tsx'
-import { weight } from './corn-lots.tsx'
 import { Form } from './form.tsx'
 import { Asked, useRecord } from './use-record.tsx'
 
@@ -80,7 +81,7 @@ export function CornLotForm({ onKept }: { readonly onKept?: (lotId: string) => v
       {byVolume && form === 'shelled' && (
         <p className="field-hint">
           {say('shell:corn-weight-by-rule', {
-            weight: weight(massOf(amount, form).massKg ?? 0),
+            weight: formatWeight(massOf(amount, form).massKg ?? 0),
           })}
         </p>
       )}

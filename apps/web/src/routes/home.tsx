@@ -2,9 +2,11 @@
  * The year: the corn as a mass balance, what the book asks, and the one next thing to do.
  * Says only what shell, common and errors hold: the first screen waits for no other words.
  */
+
 import type { Facts, RunFact } from '@crib/journal'
 import { type BalanceOfYear, balanceOfYear, becameInYear, yearsOf } from '@crib/planning/year'
 import type { MessageKey } from '@crib/wording'
+import { formatWeight } from '@crib/wording'
 import { lazy, Suspense, useState } from 'react'
 import { useBook } from '../book/book.tsx'
 import {
@@ -22,7 +24,6 @@ import {
 } from '../parts-of-the-sheet/index.ts'
 import { usePreferences } from '../preferences.tsx'
 import { askedSentence } from '../records/asked-sentence.ts'
-import { weight } from '../records/corn-lots.tsx'
 import { useWords } from '../words.tsx'
 import { Braid } from '../year/braid.tsx'
 import { nextThing } from '../year/next-thing.ts'
@@ -105,7 +106,9 @@ export default function HomeScreen() {
         {balance.unweighed.map((lot) => (
           <p key={lot.lotId}>{say('shell:braid-unweighed', { name: lot.name, typed: lot.asTyped })}</p>
         ))}
-        {balance.overdrawnKg > 0 && <p>{say('shell:braid-overdrawn', { weight: weight(balance.overdrawnKg) })}</p>}
+        {balance.overdrawnKg > 0 && (
+          <p>{say('shell:braid-overdrawn', { weight: formatWeight(balance.overdrawnKg) })}</p>
+        )}
       </Passage>
     </Sheet>
   )
@@ -127,10 +130,13 @@ function BalanceTable({ balance }: { readonly balance: BalanceOfYear }) {
     <Ledger
       head={[say('shell:strand'), say('shell:strand-weight')]}
       rows={[
-        { key: 'all', cells: [say('shell:strand-brought-in'), { number: weight(balance.broughtInKg, measureFirst) }] },
+        {
+          key: 'all',
+          cells: [say('shell:strand-brought-in'), { number: formatWeight(balance.broughtInKg, measureFirst) }],
+        },
         ...balance.strands.map(({ id, name, massKg }) => ({
           key: id,
-          cells: [say(name), { number: weight(massKg, measureFirst) }],
+          cells: [say(name), { number: formatWeight(massKg, measureFirst) }],
         })),
       ]}
     />

@@ -4,9 +4,8 @@
  */
 
 import type { BalanceOfYear, Strand } from '@crib/planning/year'
-import { formatNumber } from '@crib/wording'
+import { formatNumber, formatWeight } from '@crib/wording'
 import { usePreferences } from '../preferences.tsx'
-import { weight } from '../records/corn-lots.tsx'
 import { useWords } from '../words.tsx'
 
 /** Drawing units are sixteenths of a rem, so that the braid grows with the words, and gives way on a narrow page. */
@@ -30,7 +29,7 @@ export function Braid({ balance }: { readonly balance: BalanceOfYear }) {
       <div className="braid-top" style={{ paddingLeft: units(REACH + 12) }}>
         <Trunk width={TRUNK} />
         <p className="braid-name">{say('shell:strand-brought-in')}</p>
-        <p className="braid-weight">{weight(broughtInKg, measureFirst)}</p>
+        <p className="braid-weight">{formatWeight(broughtInKg, measureFirst)}</p>
       </div>
       <ul>
         {strands.map((strand, index) => {
@@ -53,7 +52,7 @@ export function Braid({ balance }: { readonly balance: BalanceOfYear }) {
                 {strand.isGap && <span className="braid-gap"> {say('shell:strand-gap')}</span>}
               </p>
               <p className="braid-weight">
-                {weight(strand.massKg, measureFirst)}{' '}
+                {formatWeight(strand.massKg, measureFirst)}{' '}
                 <span className="braid-share">{shareText(strand, broughtInKg)}</span>
               </p>
             </li>

@@ -1,6 +1,6 @@
 /** A year on paper: where the corn went, what it became, the loads, the seed, and room for what was learnt. */
 import type { YearSummary } from '@crib/planning'
-import { formatReckoned, type Words } from '@crib/wording'
+import { formatReckoned, formatWeight, type Words } from '@crib/wording'
 import type { Block, PaperDocument, TableBlock } from '../model.ts'
 import { blocksOf, brief, dateText, documentOf, type PrintSetting, upperFirst, wordAll } from './said.ts'
 import { seedTitle } from './seed-envelope.ts'
@@ -9,6 +9,8 @@ export interface YearSheetInput {
   readonly summary: YearSummary
   /** The kitchen's name, where those who see the sheet may know it. */
   readonly kitchen?: string
+  /** The measure that stands first. */
+  readonly measureFirst?: 'us' | 'metric' | undefined
   /** For whose eyes it is made: `keeper` holds everything. */
   readonly audience: 'keeper' | 'family' | 'community' | 'open'
 }
@@ -16,7 +18,7 @@ export interface YearSheetInput {
 const LINES_TO_WRITE = 3
 
 export function yearSheet(
-  { summary, kitchen, audience }: YearSheetInput,
+  { summary, kitchen, measureFirst, audience }: YearSheetInput,
   setting: PrintSetting,
   words: Words,
 ): PaperDocument {
@@ -34,7 +36,7 @@ export function yearSheet(
         strongLines: [words.say(`paper:year-for-${audience}`)],
       },
       heading(words.say('paper:year-corn')),
-      cornBlocks(summary, words),
+      cornBlocks(summary, words, measureFirst),
       wordAll(notes, words).map((text) => ({ kind: 'line', text }) as const),
       heading(words.say('paper:year-became')),
       putUpBlock(summary, words),
@@ -54,8 +56,12 @@ function linesToWrite(): Block {
   return { kind: 'write-ins', columns: 1, lines: Array.from({ length: LINES_TO_WRITE }, () => ({ label: '' })) }
 }
 
-function cornBlocks({ broughtIn, strands }: YearSummary, words: Words): Block[] {
-  if (!broughtIn) return [{ kind: 'line', text: words.say('paper:year-no-corn') }]
+function cornBlocks(
+  { broughtInKg, strands }: YearSummary,
+  words: Words,
+  measureFirst: YearSheetInput['measureFirst'],
+): Block[] {
+  if (broughtInKg === null) return [{ kind: 'line', text: words.say('paper:year-no-corn') }]
   const name = (key: YearSummary['strands'][number]['name'], isGap: boolean) =>
     isGap ? `${words.say(key)} ${words.say('shell:strand-gap')}` : words.say(key)
   return [
@@ -66,8 +72,8 @@ function cornBlocks({ broughtIn, strands }: YearSummary, words: Words): Block[] 
         { title: words.say('paper:column-weight'), share: 2, align: 'right' },
       ],
       rows: [
-        [words.say('shell:strand-brought-in'), formatReckoned(broughtIn)],
-        ...strands.map(({ name: key, weight, isGap }) => [name(key, isGap), formatReckoned(weight)]),
+        [words.say('shell:strand-brought-in'), formatWeight(broughtInKg, measureFirst)],
+        ...strands.map(({ name: key, massKg, isGap }) => [name(key, isGap), formatWeight(massKg, measureFirst)]),
       ],
     },
   ]

@@ -4,12 +4,11 @@
  */
 import type { Facts, FoodLotFact } from '@crib/journal'
 import type { Reckoned, Sentence } from '@crib/science'
-import type { MessageKey } from '@crib/wording'
 import { germinationOfTest } from '../seed/germination.ts'
 import { seedLotView } from '../seed/seed-lot-view.ts'
 import { nearest, reckon } from '../shared/reckon.ts'
 import { say } from '../shared/say.ts'
-import { balanceOfYear, becameInYear, yearOf } from './balance-of-year.ts'
+import { balanceOfYear, becameInYear, type Strand, yearOf } from './balance-of-year.ts'
 
 export interface PutUpOfYear {
   readonly form: FoodLotFact['form']
@@ -44,10 +43,10 @@ export interface YearSummary {
   readonly year: number
   /** Names of the corn brought in. */
   readonly cornNames: readonly string[]
-  /** `Kg`; null where nothing was weighed in. */
-  readonly broughtIn: Reckoned | null
-  /** Parts of what was brought in; they add up to it. `Kg` */
-  readonly strands: readonly { readonly name: MessageKey; readonly weight: Reckoned; readonly isGap: boolean }[]
+  /** Null where nothing was weighed in. */
+  readonly broughtInKg: number | null
+  /** Parts of what was brought in; they add up to it. */
+  readonly strands: readonly Strand[]
   /** Said where weights cannot tell all. */
   readonly notes: readonly Sentence[]
   readonly putUp: readonly PutUpOfYear[]
@@ -59,13 +58,11 @@ export interface YearSummary {
 export function yearSummary(facts: Facts, year: number, today: string): YearSummary {
   const balance = balanceOfYear(facts, year)
   const lots = Object.values(facts.cornLots).filter((lot) => yearOf(lot) === year)
-  const kg = (id: string, value: number) =>
-    reckon({ id, value, unit: 'Kg', rounding: nearest(0.1), basis: 'own-record' })
   return {
     year,
     cornNames: [...new Set(lots.map(({ name }) => name))],
-    broughtIn: balance.broughtInKg > 0 ? kg('broughtIn', balance.broughtInKg) : null,
-    strands: balance.strands.map(({ id, name, massKg, isGap }) => ({ name, weight: kg(id, massKg), isGap })),
+    broughtInKg: balance.broughtInKg > 0 ? balance.broughtInKg : null,
+    strands: balance.strands,
     notes: [
       ...(balance.unweighed.length > 0 ? [say('paper:year-unweighed', { count: balance.unweighed.length })] : []),
       ...(balance.overdrawnKg > 0

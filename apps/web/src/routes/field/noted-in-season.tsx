@@ -1,6 +1,7 @@
 /** NotedInSeason: everything seen of a planting, by its day. Props: planting. */
+
 import type { PlantingFact } from '@crib/journal'
-import { weight } from '../../records/corn-lots.tsx'
+import { formatWeight } from '@crib/wording'
 import { useWords } from '../../words.tsx'
 import { dayText } from '../pantry/day-text.ts'
 
@@ -30,7 +31,7 @@ export function NotedInSeason({ planting }: { readonly planting: PlantingFact })
       day: harvestedOn,
       text: say('field:screen-noted-harvest', {
         what: [
-          ...(massKg === undefined ? [] : [weight(massKg)]),
+          ...(massKg === undefined ? [] : [formatWeight(massKg)]),
           ...(earsCount === undefined ? [] : [say('field:screen-noted-ears', { count: earsCount })]),
         ].join(', '),
       }),

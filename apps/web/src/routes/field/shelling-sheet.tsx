@@ -1,6 +1,8 @@
 /** ShellingSheet: ears of the crib shelled by hand: how long so many hands take, and what it gave. Props: none. */
+
 import { earsLeftKg, ownShellingRate, shellingTime } from '@crib/planning'
 import { convert, type Quantity } from '@crib/science'
+import { formatWeight } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
 import { useHalfTyped } from '../../half-typed.ts'
@@ -17,7 +19,6 @@ import {
   Reasons,
   Sheet,
 } from '../../parts-of-the-sheet/index.ts'
-import { weight } from '../../records/corn-lots.tsx'
 import { Form } from '../../records/form.tsx'
 import { Asked, useRecord } from '../../records/use-record.tsx'
 import { useWords } from '../../words.tsx'
@@ -79,7 +80,7 @@ export default function ShellingSheet() {
               legend={say('field:screen-shell-lot')}
               options={lots.map((each) => ({
                 value: each.lotId,
-                label: `${each.name}, ${weight(earsLeftKg(each))}`,
+                label: `${each.name}, ${formatWeight(earsLeftKg(each))}`,
               }))}
               value={lot.lotId}
               onValue={choose}

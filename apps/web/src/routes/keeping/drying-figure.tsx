@@ -1,10 +1,9 @@
 /** The weights of a tray as they fell, and the line to stop at. Props: drying, stopAt. */
 import type { DryingFact } from '@crib/journal'
 import type { Reckoned } from '@crib/science'
-import { formatReckoned } from '@crib/wording'
+import { formatReckoned, formatWeight } from '@crib/wording'
 import { useId } from 'react'
 import { Figure, Ledger } from '../../parts-of-the-sheet/index.ts'
-import { weight } from '../../records/corn-lots.tsx'
 import { useWords } from '../../words.tsx'
 import { whenText } from '../people/when-text.ts'
 
@@ -32,7 +31,7 @@ export function DryingFigure({ drying, stopAt }: { readonly drying: DryingFact; 
       table={
         <Ledger
           head={[say('keeping:screen-when'), say('keeping:screen-weighed')]}
-          rows={points.map(({ key, when, massKg }) => ({ key, cells: [when, { number: weight(massKg) }] }))}
+          rows={points.map(({ key, when, massKg }) => ({ key, cells: [when, { number: formatWeight(massKg) }] }))}
         />
       }
     >

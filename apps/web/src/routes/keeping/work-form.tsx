@@ -2,15 +2,16 @@
  * WorkForm: something ground or roasted, written down with what went in and what came out: the new lot, how it was done,
  * and what its source gave. Props: work.
  */
+
 import type { BodyOf } from '@crib/journal'
 import { nextKettleCode } from '@crib/planning'
 import type { MessageKey } from '@crib/wording'
+import { formatWeight } from '@crib/wording'
 import { useState } from 'react'
 import { useBook } from '../../book/book.tsx'
 import { deviceZone } from '../../book/keeper.ts'
 import { useHalfTyped } from '../../half-typed.ts'
 import { ChoiceTags, CountField, QuantityField, TextField } from '../../parts-of-the-sheet/index.ts'
-import { weight } from '../../records/corn-lots.tsx'
 import { Form } from '../../records/form.tsx'
 import { Asked } from '../../records/use-record.tsx'
 import type { Line } from '../../walk/taps.tsx'
@@ -87,7 +88,7 @@ export function WorkForm({ work }: { readonly work: 'ground' | 'roasted' }) {
             { value: '', label: say('keeping:screen-made-from-none') },
             ...sources.map(({ lotId, loadCode, form, remainingKg = 0 }) => ({
               value: lotId,
-              label: `${loadCode}, ${say(`pantry:put-up-as-${form}` as MessageKey)}, ${weight(remainingKg)}`,
+              label: `${loadCode}, ${say(`pantry:put-up-as-${form}` as MessageKey)}, ${formatWeight(remainingKg)}`,
             })),
           ]}
           value={fromLotId}

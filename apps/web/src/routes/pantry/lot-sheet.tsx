@@ -1,11 +1,10 @@
 /** One lot of food, as its label leads to it: what is left, using some, where it came from, and what a serving holds. */
 import type { FoodLotFact } from '@crib/journal'
 import { shelfLot, traceBack } from '@crib/planning'
-import { formatQuantity } from '@crib/wording'
+import { formatQuantity, formatWeight } from '@crib/wording'
 import { useMemo } from 'react'
 import { useBook } from '../../book/book.tsx'
 import { ButtonRow, Fold, Passage, Sheet, SideAction } from '../../parts-of-the-sheet/index.ts'
-import { weight } from '../../records/corn-lots.tsx'
 import { NotHere } from '../../shell/not-here.tsx'
 import { useWords } from '../../words.tsx'
 import { Nourishment } from './nourishment.tsx'
@@ -73,7 +72,7 @@ function Origin({ lot }: { readonly lot: FoodLotFact }) {
     ...lot.workings.map(({ how, inKg, outKg, passesCount, minutes, temperatureC, note }) => [
       say(`pantry:worked-${how}`),
       [
-        say('pantry:worked-weights', { went: weight(inKg), came: weight(outKg) }),
+        say('pantry:worked-weights', { went: formatWeight(inKg), came: formatWeight(outKg) }),
         passesCount !== undefined && say('pantry:worked-passes', { count: passesCount }),
         minutes !== undefined && formatQuantity({ value: minutes, unit: 'Min' }),
         temperatureC !== undefined && formatQuantity({ value: Math.round(temperatureC), unit: 'C' }),

@@ -1,5 +1,7 @@
 /** Where it went: every pound of corn that went into the kettle, on the shelf, used, or named as a loss. */
+
 import { pantryShelf, whereItWent } from '@crib/planning'
+import { formatWeight } from '@crib/wording'
 import { useBook } from '../../book/book.tsx'
 import {
   BigNumber,
@@ -12,7 +14,6 @@ import {
   Sheet,
 } from '../../parts-of-the-sheet/index.ts'
 import { usePreferences } from '../../preferences.tsx'
-import { weight } from '../../records/corn-lots.tsx'
 import { useWords } from '../../words.tsx'
 
 export function WentSheet() {
@@ -36,13 +37,13 @@ export function WentSheet() {
                 key: `${place} ${form}`,
                 cells: [
                   form === null ? say(`pantry:went-${place}`) : say(`pantry:form-${form}`),
-                  { number: weight(corn.value, measureFirst) },
+                  { number: formatWeight(corn.value, measureFirst) },
                   form === null ? '' : placesOf(form).join(', '),
                 ],
               })),
               {
                 key: 'all',
-                cells: [say('pantry:went-all'), { number: weight(went.corn.value, measureFirst) }, ''],
+                cells: [say('pantry:went-all'), { number: formatWeight(went.corn.value, measureFirst) }, ''],
               },
             ]}
           />

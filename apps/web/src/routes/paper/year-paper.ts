@@ -7,9 +7,9 @@ import { type Desk, settingOf } from './documents.ts'
 export function yearSheetDocument(desk: Desk, year: number): PaperDocument {
   const { audience, today, words } = desk
   const facts = factsOpenedTo(desk.facts, audience)
-  const name = facts.kitchen?.name
+  const { name, measureFirst } = facts.kitchen ?? {}
   return yearSheet(
-    { summary: yearSummary(facts, year, today), audience, ...(name && { kitchen: name }) },
+    { summary: yearSummary(facts, year, today), audience, measureFirst, ...(name && { kitchen: name }) },
     settingOf(desk),
     words,
   )

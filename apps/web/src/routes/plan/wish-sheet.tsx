@@ -1,6 +1,8 @@
 /** The few answers only the keeper can give: how much of which corn, which ends, when, with whom. */
+
 import { cornTakenKg, type Ending, isStandingRead } from '@crib/planning'
 import { convert } from '@crib/science'
+import { formatWeight } from '@crib/wording'
 import { useState } from 'react'
 import { useLocation } from 'wouter'
 import { useBook } from '../../book/book.tsx'
@@ -23,7 +25,6 @@ import {
   Sheet,
 } from '../../parts-of-the-sheet/index.ts'
 import { CornLotForm } from '../../records/corn-lot-form.tsx'
-import { weight } from '../../records/corn-lots.tsx'
 import { upperFirst } from '../../upper-first.ts'
 import { useWords } from '../../words.tsx'
 import { useDraft } from './draft.tsx'
@@ -154,7 +155,9 @@ function HowMuch() {
           label: name,
           note: treatedSeed
             ? say('shell:corn-treated-short')
-            : say('shell:plan-lot-left', { weight: balance ? weight(balance.leftKg - balance.setAsideKg) : asTyped }),
+            : say('shell:plan-lot-left', {
+                weight: balance ? formatWeight(balance.leftKg - balance.setAsideKg) : asTyped,
+              }),
         }))}
         value={lot?.lotId ?? null}
         onValue={(lotId) => told({ lotId, amountText: '' })}
@@ -182,7 +185,7 @@ function HowMuch() {
           hint={
             leftKg === null
               ? say('shell:plan-amount-hint')
-              : say('shell:plan-amount-or-all', { weight: weight(leftKg) })
+              : say('shell:plan-amount-or-all', { weight: formatWeight(leftKg) })
           }
           measures={['mass', 'volume']}
           text={draft.amountText}
