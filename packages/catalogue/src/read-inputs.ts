@@ -50,7 +50,10 @@ function readRecord(fields: Fields, raw: unknown, path: string, faults: InputFau
   for (const [name, field] of Object.entries(fields)) {
     const given = raw[name]
     if (given === undefined || given === null || given === '') {
-      if (!field.optional) fault(faults, join(path, name), 'workbench:missing', { label: field.label })
+      if (!field.optional) {
+        const at = join(path, name)
+        fault(faults, at, 'workbench:missing', { field: `${at} (${field.label})` })
+      }
       continue
     }
     const value = readField(field, given, join(path, name), faults)

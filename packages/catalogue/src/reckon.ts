@@ -44,10 +44,14 @@ export function reckonById(id: string, raw: unknown, words: Words): Reckoning {
   return reckonCalc(calc, raw, words)
 }
 
-export function reckonCalc(calc: Calc, raw: unknown, words: Words): Reckoning {
+/** `nameOf` says what a fault calls a field where people see labels and no paths: `fieldLabel`, for example. */
+export function reckonCalc(calc: Calc, raw: unknown, words: Words, nameOf?: (path: string) => string): Reckoning {
   const read = readInputs(calc.inputs, raw)
   if (!read.ok) {
-    const faults = read.faults.map(({ field, sentence }) => ({ field, text: words.sentence(sentence) }))
+    const faults = read.faults.map(({ field, sentence }) => {
+      const named = nameOf ? { ...sentence, params: { ...sentence.params, field: nameOf(field) } } : sentence
+      return { field, text: words.sentence(named) }
+    })
     return { kind: 'bad-input', calc: calc.id, faults }
   }
   try {

@@ -27,7 +27,8 @@ export const PRINT_CSS = `
 .paper h3 { font-size: 1.1em; margin: .8em 0 .2em }
 .paper-head { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 1rem; border-bottom: 5px double #000; padding-bottom: .5em }
 .paper-small, .paper dt { font-size: .9em; color: #333 }
-.paper-strong, .paper-value, .paper-line { font-weight: 700 }
+.paper-strong, .paper-value, .paper .paper-write-ins, .paper .paper-tag { margin: 0 0 .8em }
+.paper-line { font-weight: 700 }
 .paper-notice { border: 2px solid #000; padding: .6em .8em; margin: .8em 0 }
 .paper .paper-notice h2 { margin: 0; font-size: 1.1em }
 .paper-digits { font: 700 clamp(7rem, 34vw, 15rem)/.9 'Bitter', serif }

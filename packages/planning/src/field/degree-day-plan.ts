@@ -89,8 +89,8 @@ export function degreeDayPlan(input: DegreeDayInput): DegreeDayOutcome {
     values: [
       value('degreeDaysSoFar', convert(totalC, 'DegreeDaysC', 'DegreeDaysF'), 'DegreeDaysF', 0.5),
       value('degreeDaysLately', convert(latelyC, 'DegreeDaysC', 'DegreeDaysF'), 'DegreeDaysF', 0.1),
-      value('degreeDaysToSilk', convert(toSilkC, 'DegreeDaysC', 'DegreeDaysF'), 'DegreeDaysF', 0.1, stages[0].isOwn),
-      value('degreeDaysToRipe', convert(toRipeC, 'DegreeDaysC', 'DegreeDaysF'), 'DegreeDaysF', 0.1, stages[1].isOwn),
+      value('degreeDaysToSilk', convert(toSilkC, 'DegreeDaysC', 'DegreeDaysF'), 'DegreeDaysF', 1, stages[0].isOwn),
+      value('degreeDaysToRipe', convert(toRipeC, 'DegreeDaysC', 'DegreeDaysF'), 'DegreeDaysF', 1, stages[1].isOwn),
       ...stages.flatMap(({ id, day }) => (day === null ? [] : [value(id, day - plantedDay, 'Days')])),
     ],
     reasons: stages.map(({ name, targetC, day }) => stageSentence({ name, day, leftC: targetC - totalC, latelyC })),

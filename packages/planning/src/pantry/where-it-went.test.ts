@@ -83,6 +83,7 @@ test('dried hominy that was ground is counted once, and what the mill kept is na
 test('food without a weight, untested corn, and more food than the corn can give are owned up to', () => {
   const unweighed = kettle(({ kitchen, author, batchId }) => [
     author.write('food-put-up', { lotId: kitchen.newId(), batchId, loadCode: 'K-4', form: 'fridge', count: 2 }),
+    author.write('food-put-up', { lotId: kitchen.newId(), batchId, loadCode: 'K-4', form: 'freezer', count: 1 }),
   ])
   expect(whereItWent(unweighed)!.unweighedCodes).toEqual(['K-4'])
   const tooMuch = kettle(({ kitchen, author, batchId }) => [

@@ -81,16 +81,19 @@ export function whereItWent(facts: AccountFacts): WhereItWent | null {
       .filter(([key, kg]) => Math.abs(kg) > 1e-9 || key === 'hulls-and-unweighed')
       .map(([key, kg]) => strandOf(key, kg * perDry))
       .sort((a, b) => PLACES.indexOf(a.place) - PLACES.indexOf(b.place)),
-    unweighedCodes: lots.filter(({ massKg }) => massKg === undefined).map(({ loadCode }) => loadCode),
+    unweighedCodes: codesOf(lots.filter(({ massKg }) => massKg === undefined)),
     reasons: [
       say('pantry:went-in-dry-corn'),
       ...(untestedNames.length > 0 ? [say('pantry:went-corn-untested', { names: untestedNames.join(', ') })] : []),
-      ...(untold.length > 0
-        ? [say('pantry:went-water-assumed', { codes: [...new Set(untold.map(({ loadCode }) => loadCode))].join(', ') })]
-        : []),
+      ...(untold.length > 0 ? [say('pantry:went-water-assumed', { codes: codesOf(untold).join(', ') })] : []),
       ...(cornDryKg - foundDryKg < -1e-9 ? [say('pantry:went-more-out-than-in')] : []),
     ],
   }
+}
+
+/** Each once: several lots may have come of one load. */
+function codesOf(lots: readonly { readonly loadCode: string }[]): readonly string[] {
+  return [...new Set(lots.map(({ loadCode }) => loadCode))]
 }
 
 const PLACES: readonly PlaceOfCorn[] = ['shelf', 'eaten', 'given', 'discarded', 'lost-in-work', 'hulls-and-unweighed']

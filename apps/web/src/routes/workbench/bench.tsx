@@ -1,5 +1,5 @@
 /** One calculation on the bench: its question, the form made from its inputs, and what comes out. All of it on this device. */
-import { type Reckoning, reckonCalc } from '@crib/catalogue'
+import { fieldLabel, type Reckoning, reckonCalc } from '@crib/catalogue'
 import type { Calc, Fields } from '@crib/science'
 import type { Words } from '@crib/wording'
 import { useEffect, useMemo, useRef, useState } from 'react'
@@ -141,7 +141,7 @@ export function Bench({ calc }: { readonly calc: Calc }) {
 /** Null when the calculation itself broke: the form must stay, with everything in it. */
 function reckonKindly(calc: Calc, inputs: Typed, words: Words): Reckoning | null {
   try {
-    return reckonCalc(calc, inputs, words)
+    return reckonCalc(calc, inputs, words, (path) => fieldLabel(calc.inputs, path, words))
   } catch (error) {
     console.error(error)
     return null
