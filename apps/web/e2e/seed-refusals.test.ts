@@ -100,6 +100,12 @@ describeAtHome('bad input to seed and field', (home) => {
     expect(await count(page, 'Of these sprouted').inputValue()).toBe('46')
     await page.getByRole('button', { name: 'Write the test down' }).click()
     await expect.poll(() => count(page, 'Of these sprouted').inputValue()).toBe('')
+    // So it is when the book has asked first.
+    await page.getByLabel('Counted on').fill('2025-12-01')
+    await count(page, 'Of these sprouted').fill('45')
+    await page.getByRole('button', { name: 'Write the test down' }).click()
+    await page.getByRole('button', { name: 'It was so: write it down' }).click()
+    await expect.poll(() => count(page, 'Of these sprouted').inputValue()).toBe('')
     await page.reload()
     await fold(page, 'A sprouting test')
     expect(await count(page, 'Of these sprouted').inputValue()).toBe('')

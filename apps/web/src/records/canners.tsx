@@ -82,7 +82,9 @@ export function CannerForm() {
       capacityQuarts,
       ...(timingsMin && { timingsMin }),
     })
-    if (!kept) return
+    if (kept) forget()
+  }
+  const forget = () => {
     forgetName()
     forgetTimings()
     setMissing(false)
@@ -134,7 +136,7 @@ export function CannerForm() {
         <p className="field-hint">{say('canner:timing-lead')}</p>
         <TimingsFields value={timingsMin ?? USUAL_TIMINGS} onValue={setTimings} />
       </Fold>
-      <Asked record={record} />
+      <Asked record={record} onKept={forget} />
     </Form>
   )
 }

@@ -127,7 +127,7 @@ export default function ShellingSheet() {
               onValue={(now) => change({ minutes: now })}
               max={1440}
             />
-            <Asked record={record} />
+            <Asked record={record} onKept={() => forget()} />
           </Form>
         )}
       </Passage>

@@ -63,7 +63,7 @@ export function StoreForm({ choice, today }: { readonly choice: LotChoice; reado
         onQuantity={setWarmth}
         limits={WARMTH_LIMIT}
       />
-      <Asked record={record} />
+      <Asked record={record} onKept={() => forget()} />
     </Form>
   )
 }

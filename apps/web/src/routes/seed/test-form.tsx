@@ -18,6 +18,10 @@ export function SproutingTestForm({ choice, today }: { readonly choice: LotChoic
   const [testedOn, setTestedOn, forgetDay] = useHalfTyped(`${of}:on`, today)
   const [testedCount, setTestedCount] = useHalfTyped(`${of}:of`, KERNELS_TO_TEST)
   const [sproutedCount, setSproutedCount, forgetSprouted] = useHalfTyped<number | null>(`${of}:sprouted`, null)
+  const forget = (sprouted?: number, on?: string) => {
+    forgetSprouted(sprouted)
+    forgetDay(on)
+  }
   if (!lot) return null
   const counted = sproutedCount === null ? null : { sproutedCount, testedCount }
   const said = counted && germinationInterval(counted)
@@ -31,9 +35,7 @@ export function SproutingTestForm({ choice, today }: { readonly choice: LotChoic
         if (!counted || !said?.ok) return
         const body = { seedLotId: lot.seedLotId, testedOn, sproutedCount: counted.sproutedCount, ofCount: testedCount }
         // The next count may be typed already while this one is being written.
-        if (!(await record.keep('germination-tested', body))) return
-        forgetSprouted(counted.sproutedCount)
-        forgetDay(testedOn)
+        if (await record.keep('germination-tested', body)) forget(counted.sproutedCount, testedOn)
       }}
     >
       <WhichLot {...choice} />
@@ -49,7 +51,7 @@ export function SproutingTestForm({ choice, today }: { readonly choice: LotChoic
         )}
         {said && !said.ok && <Reasons sentences={said.why} />}
       </div>
-      <Asked record={record} />
+      <Asked record={record} onKept={() => forget()} />
     </Form>
   )
 }
