@@ -1,5 +1,6 @@
 /** Does a slider on the sheets of seed and field reckon anew before it is felt to lag: where to keep seed, a reserve, a plan? */
 import {
+  degreeDayPlan,
   type FieldPlanInput,
   fieldPlan,
   type IsolationInput,
@@ -58,6 +59,11 @@ const neighbours = (distanceM: number): IsolationInput => ({
   plotWidthM: 12,
 })
 
+/** A year of like days: invented. */
+const YEAR = Array.from({ length: 365 }, (_, day) => ({ day, highC: 30.6, lowC: 17.2 }))
+const degreeDays = (ownToSilkC: number) =>
+  ({ days: YEAR, missingDays: 0, plantedDay: 0, ownToSilkC, ownToRipeC: 1300, group: 'early' }) as const
+
 let turn = 0
 /** Another number each time, as a slider gives: nothing can be kept from the last. */
 const next = (from: number, step: number) => from + step * (turn++ % 20)
@@ -80,6 +86,7 @@ export const seedWhatIfSlider: BenchQuestion = {
     measured('cellar, cupboard and freezer', () => seedWhatIf(whatIf(next(0.08, 0.002))), whatIf(0.12)),
     measured('reserve of S1, three ways, aged', () => reservePlan(reserve(next(240, 1))), reserve(240)),
     measured('field plan for food', () => fieldPlan(field(next(20, 1))), field(20)),
+    measured('degree-days of a year', () => degreeDayPlan(degreeDays(next(600, 1))), degreeDays(600)),
     measured('crossing band of ten neighbours', () => isolation(neighbours(next(40, 1))), neighbours(40)),
   ],
 }
