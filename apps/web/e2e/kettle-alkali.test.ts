@@ -143,6 +143,7 @@ describeAtHome('the kettle with a flat ash', (home) => {
     await page.clock.pauseAt(at('12:37'))
     await rub(page, 'Nearly all: 19', '19 of 20 slipped')
     await page.getByRole('button', { name: 'Off the heat: the hulls slip' }).first().click()
+    await page.getByRole('button', { name: /^Cold rinse, 1 of/, expanded: true }).waitFor()
 
     // The rinse for eight gallons that were carried in.
     await page.getByRole('link', { name: 'The rinse, for the water at hand' }).first().click()
