@@ -146,6 +146,8 @@ describeAtHome('the kettle with a flat ash', (home) => {
     await page.getByRole('button', { name: /^Cold rinse, 1 of/, expanded: true }).waitFor()
 
     // The rinse for eight gallons that were carried in.
+    // A page that loads its part shows it by a timer: the clock must run.
+    await page.clock.resume()
     await page.getByRole('link', { name: 'The rinse, for the water at hand' }).first().click()
     await page.getByRole('heading', { level: 1, name: 'The rinse' }).waitFor()
     await page.getByText('Tell the water there is, and the time.').waitFor()
