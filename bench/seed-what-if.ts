@@ -10,6 +10,7 @@ import {
   type SeedWhatIfInput,
   seedWhatIf,
 } from '@crib/planning'
+import { KETTLEBROOK_FIELD } from '../packages/planning/testing/kettlebrook-field.ts'
 import type { BenchQuestion, Measured } from './question.ts'
 import { medianCallMs } from './question.ts'
 
@@ -36,20 +37,7 @@ const whatIf = (wetFraction: number): SeedWhatIfInput => ({
   testedCount: 50,
   ways: [10, 20, -18].map((temperatureC) => ({ name: String(temperatureC), wetFraction, temperatureC })),
 })
-const field = (foodLb: number): FieldPlanInput => ({
-  foodLb,
-  reserveKernelsCount: 1020,
-  plantsForLineCount: 240,
-  gPerThousand: 258,
-  kernelsPerEar: 280,
-  earsPerPlant: 1.2,
-  lossFraction: 0.15,
-  germinationFraction: 0.92,
-  survivalFraction: 0.8,
-  pattern: 'rows',
-  rowSpacingM: 0.9,
-  inRowSpacingM: 0.3,
-})
+const field = (foodLb: number): FieldPlanInput => ({ ...KETTLEBROOK_FIELD, foodLb })
 const neighbours = (distanceM: number): IsolationInput => ({
   neighbours: Array.from({ length: 10 }, (_, more) => ({
     name: `field ${more + 1}`,

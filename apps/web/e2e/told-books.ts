@@ -13,6 +13,7 @@ import {
   standingFood,
 } from '@crib/planning'
 import type { Page } from 'playwright-core'
+import { KETTLEBROOK_FIELD } from '../../../packages/planning/testing/kettlebrook-field.ts'
 import type { House } from './harness.ts'
 
 const RANDOM = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
@@ -362,15 +363,8 @@ export function fieldInSilk(house: House): Promise<ToldBook> {
       wouldShow: true,
     })
     const input: FieldPlanInput = {
+      ...KETTLEBROOK_FIELD,
       foodLb: 20,
-      reserveKernelsCount: 1020,
-      plantsForLineCount: 240,
-      gPerThousand: 258,
-      kernelsPerEar: 280,
-      earsPerPlant: 1.2,
-      lossFraction: 0.15,
-      germinationFraction: 0.92,
-      survivalFraction: 0.8,
       pattern: 'hills',
       rowSpacingM: 1.0668,
       inRowSpacingM: 1.0668,

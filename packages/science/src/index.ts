@@ -432,6 +432,7 @@ export {
 export { convert, type Measure, type Quantity, UNITS, type Unit } from './units/unit.ts'
 export { type ActivityModel, DAVIES, TRUESDELL_JONES } from './water/activity.ts'
 export { type Equilibria, equilibriaAt } from './water/equilibria.ts'
+export type { Mixture, Speciation, SpeciationOptions, SpeciationOutcome, Species } from './water/mixture.ts'
 export {
   calciumHydroxideSolubilityGPerKg,
   openToCO2,
@@ -441,12 +442,5 @@ export {
   settle,
   withCO2Lost,
 } from './water/solids.ts'
-export {
-  type Mixture,
-  type Speciation,
-  type SpeciationOptions,
-  type SpeciationOutcome,
-  type Species,
-  speciate,
-} from './water/speciation.ts'
+export { speciate } from './water/speciation.ts'
 export { type TitrationPoint, type TitrationSetup, titratedMixture, titrationCurve } from './water/titration-curve.ts'

@@ -3,6 +3,7 @@ import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { POPPLER_FOUND, textOf } from '../../../../packages/paper/testing/read-pdf.ts'
+import { KETTLEBROOK_FIELD } from '../../../../packages/planning/testing/kettlebrook-field.ts'
 import { createTestingTerminal, type TestingTerminal } from '../../testing/testing-terminal.ts'
 
 let terminal: TestingTerminal
@@ -50,20 +51,7 @@ async function tellTheBook(): Promise<void> {
     edition: 'e',
     codeVersion: '0',
     shown: {},
-    inputs: {
-      foodLb: 20,
-      reserveKernelsCount: 980,
-      plantsForLineCount: 240,
-      gPerThousand: 258,
-      kernelsPerEar: 280,
-      earsPerPlant: 1.2,
-      lossFraction: 0.15,
-      germinationFraction: 0.92,
-      survivalFraction: 0.8,
-      pattern: 'rows',
-      rowSpacingM: 0.9,
-      inRowSpacingM: 0.25,
-    },
+    inputs: { ...KETTLEBROOK_FIELD, foodLb: 20, reserveKernelsCount: 980, rowSpacingM: 0.9, inRowSpacingM: 0.25 },
   })
 }
 

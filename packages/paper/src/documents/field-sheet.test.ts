@@ -1,8 +1,8 @@
 import { type FieldPlanInput, fieldPlan } from '@crib/planning'
-import { convert } from '@crib/science'
 import { createWords } from '@crib/wording'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { KETTLEBROOK_FIELD } from '../../../planning/testing/kettlebrook-field.ts'
 import { reckoned, setting } from '../../testing/invented-days.ts'
 import { POPPLER_FOUND, pagesOf, textOf } from '../../testing/read-pdf.ts'
 import { fieldSheetOfPlan, renderHtml } from '../index.ts'
@@ -13,20 +13,6 @@ import { renderPdf } from '../pdf/index.ts'
 import { type FieldSheetInput, fieldSheet, plotBlock } from './field-sheet.ts'
 
 const words = createWords()
-const PLAN: FieldPlanInput = {
-  foodLb: 60,
-  reserveKernelsCount: 1020,
-  plantsForLineCount: 240,
-  gPerThousand: 258,
-  kernelsPerEar: 280,
-  earsPerPlant: 1.2,
-  lossFraction: 0.15,
-  germinationFraction: 0.92,
-  survivalFraction: 0.8,
-  pattern: 'rows',
-  rowSpacingM: convert(36, 'In', 'M'),
-  inRowSpacingM: convert(12, 'In', 'M'),
-}
 const BESIDE = {
   plot: 'Behind the house, Kettlebrook Hollow',
   date: '2026-04-20',
@@ -39,7 +25,7 @@ const BESIDE = {
   ],
 }
 const sheet = (more: Partial<FieldPlanInput> = {}, paper: 'letter' | 'a4' = 'letter') => {
-  const input = { ...PLAN, ...more }
+  const input = { ...KETTLEBROOK_FIELD, ...more }
   return fieldSheetOfPlan(fieldPlan(input), input, BESIDE, setting(paper), words)
 }
 const HILLS = { pattern: 'hills', rowSpacingM: 1.2192, inRowSpacingM: 1.2192, withBeans: true } as const
@@ -89,8 +75,8 @@ describe('the field sheet', () => {
 
   test.each([undefined, true] as const)('keeps marks off the words of the sides, large print %s', (largePrint) => {
     const document = fieldSheetOfPlan(
-      fieldPlan(PLAN),
-      PLAN,
+      fieldPlan(KETTLEBROOK_FIELD),
+      KETTLEBROOK_FIELD,
       BESIDE,
       { ...setting('letter'), largePrint: largePrint ?? false },
       words,
@@ -123,7 +109,7 @@ describe('the field sheet', () => {
     const rings = (document: ReturnType<typeof sheet>) =>
       layOut(document, KNOWN_MEASURE).flatMap(({ ink }) => ink.filter((one) => one.ink === 'circle')).length
     // The nail hole is a ring as well.
-    const plan = fieldPlan({ ...PLAN, ...HILLS })
+    const plan = fieldPlan({ ...KETTLEBROOK_FIELD, ...HILLS })
     expect(rings(sheet(HILLS))).toBe(plan.block.placesCount + 1)
     expect(rings(sheet({ ...HILLS, foodLb: 3000, rowSpacingM: 0.9, inRowSpacingM: 0.9 }))).toBe(1)
   })

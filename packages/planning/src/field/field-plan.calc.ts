@@ -6,6 +6,22 @@ const FRACTION = { kind: 'quantity', unit: 'Fraction', min: 0.01, max: 1, limitS
 const SPACING = { kind: 'quantity', unit: 'M', max: 5, limitSource: 'project-rule' } as const
 const YES = { kind: 'flag', optional: true } as const
 
+/** Invented: what Kettlebrook Hollow plants from. */
+export const INVENTED_FIELD = {
+  foodLb: 60,
+  reserveKernelsCount: 1020,
+  plantsForLineCount: 240,
+  gPerThousand: 258,
+  kernelsPerEar: 280,
+  earsPerPlant: 1.2,
+  lossFraction: 0.15,
+  germinationFraction: 0.92,
+  survivalFraction: 0.8,
+  pattern: 'rows',
+  rowSpacingM: convert(36, 'In', 'M'),
+  inRowSpacingM: convert(12, 'In', 'M'),
+} satisfies FieldPlanInput
+
 export const fieldPlanCalc: Calc<FieldPlanInput> = {
   id: 'field-plan',
   title: 'How much to plant',
@@ -76,20 +92,7 @@ export const fieldPlanCalc: Calc<FieldPlanInput> = {
     squashSeeds: { label: 'Squash seeds', unit: 'Count' },
   },
   sourceKeys: ['clopper-pearson-1934', 'garden-corn-spacing', 'cornell-three-sisters', 'mtpleasant-burt-2010'],
-  example: {
-    foodLb: 60,
-    reserveKernelsCount: 1020,
-    plantsForLineCount: 240,
-    gPerThousand: 258,
-    kernelsPerEar: 280,
-    earsPerPlant: 1.2,
-    lossFraction: 0.15,
-    germinationFraction: 0.92,
-    survivalFraction: 0.8,
-    pattern: 'rows',
-    rowSpacingM: convert(36, 'In', 'M'),
-    inRowSpacingM: convert(12, 'In', 'M'),
-  },
+  example: INVENTED_FIELD,
   run: (input) => {
     const tooLarge = fieldPlanTooLarge(input)
     if (tooLarge) return { ok: false, refused: 'plan-too-large', why: [tooLarge], askWhom: [] }

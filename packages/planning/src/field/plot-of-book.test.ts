@@ -1,8 +1,10 @@
 /** A plot of the book over its year: plan, ground, neighbours, silk, own record. Every name and number is invented. */
-import { applyEntries, createAuthor, createId, type Facts, NO_FACTS, type StoredEntry } from '@crib/journal'
+import { applyEntries, type Facts, NO_FACTS, type StoredEntry } from '@crib/journal'
 import { convert, shownValue } from '@crib/science'
 import { createWords } from '@crib/wording'
 import { describe, expect, test } from 'vitest'
+import { inventedAuthor } from '../../testing/invented-author.ts'
+import { KETTLEBROOK_FIELD } from '../../testing/kettlebrook-field.ts'
 import { dayNumber } from './days.ts'
 import { degreeDayPlan } from './degree-day-plan.ts'
 import { type FieldPlanInput, fieldPlan } from './field-plan.ts'
@@ -15,45 +17,13 @@ import { halfSeenOn, nextSeasonStep, plantingsOfPlot } from './season-of-plantin
 import { shellingTime } from './shelling.ts'
 
 const words = createWords()
-const CLOCK = { now: () => Date.parse('2026-10-01T12:00:00Z') }
-let drawn = 1
-const RANDOM = {
-  bytes: (count: number) =>
-    Uint8Array.from({ length: count }, () => {
-      drawn = (drawn * 48_271) % 2_147_483_647
-      return drawn & 0xff
-    }),
-}
-const newId = () => createId(CLOCK, RANDOM)
-const kitchenId = newId()
+const { author, kitchenId, newId } = inventedAuthor()
 const plotId = newId()
 const plantingId = newId()
 const seedLotId = newId()
-const author = createAuthor({
-  kitchenId,
-  deviceId: newId(),
-  personId: newId(),
-  head: null,
-  clock: CLOCK,
-  random: RANDOM,
-  zone: 'America/Toronto',
-})
 const book = (...entries: StoredEntry[]): Facts => applyEntries(NO_FACTS, entries)
 
-const WISH: FieldPlanInput = {
-  foodLb: 30,
-  reserveKernelsCount: 1020,
-  plantsForLineCount: 240,
-  gPerThousand: 258,
-  kernelsPerEar: 280,
-  earsPerPlant: 1.2,
-  lossFraction: 0.15,
-  germinationFraction: 0.92,
-  survivalFraction: 0.8,
-  pattern: 'rows',
-  rowSpacingM: 0.9,
-  inRowSpacingM: 0.25,
-}
+const WISH: FieldPlanInput = { ...KETTLEBROOK_FIELD, foodLb: 30, rowSpacingM: 0.9, inRowSpacingM: 0.25 }
 const opened = author.write('kitchen-opened', { kitchenId, name: 'Kettlebrook Hollow', demo: true })
 const plotted = author.write('plot-recorded', { plotId, name: 'behind the house', rowsBearingDeg: 90 })
 const planned = author.write(

@@ -1,8 +1,9 @@
 /** What the book knows of a lot for its reserve and for growing it out. Every name and number is invented. */
-import { applyEntries, createAuthor, createId, NO_FACTS, type StoredEntry } from '@crib/journal'
+import { applyEntries, NO_FACTS, type StoredEntry } from '@crib/journal'
 import { shownValue } from '@crib/science'
 import { createWords } from '@crib/wording'
 import { describe, expect, test } from 'vitest'
+import { inventedAuthor } from '../../testing/invented-author.ts'
 import { isSameCorn } from './corn-names.ts'
 import { growOut } from './grow-out.ts'
 import { offTypeCounts, offTypesOfCorn } from './off-types-of-corn.ts'
@@ -11,27 +12,8 @@ import { reservePlan } from './reserve-plan.ts'
 import { storeFromDay } from './seed-lot-view.ts'
 
 const words = createWords()
-const CLOCK = { now: () => Date.parse('2026-10-01T12:00:00Z') }
-let drawn = 1
-const RANDOM = {
-  bytes: (count: number) =>
-    Uint8Array.from({ length: count }, () => {
-      drawn = (drawn * 48_271) % 2_147_483_647
-      return drawn & 0xff
-    }),
-}
-const newId = () => createId(CLOCK, RANDOM)
-const kitchenId = newId()
+const { author, kitchenId, newId } = inventedAuthor()
 const seedLotId = newId()
-const author = createAuthor({
-  kitchenId,
-  deviceId: newId(),
-  personId: newId(),
-  head: null,
-  clock: CLOCK,
-  random: RANDOM,
-  zone: 'America/Toronto',
-})
 const factsOf = (...entries: StoredEntry[]) =>
   applyEntries(NO_FACTS, [
     author.write('kitchen-opened', { kitchenId, name: 'Kettlebrook Hollow', demo: true }),

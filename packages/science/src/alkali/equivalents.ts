@@ -3,7 +3,7 @@
  * take up (capacity); they do not say how strongly it bites (intensity, dose.ts).
  */
 import { requireInRange } from '../errors.ts'
-import type { Mixture } from '../water/speciation.ts'
+import type { Mixture } from '../water/mixture.ts'
 
 export interface AlkaliMake {
   readonly gPerMol: number

@@ -5,8 +5,9 @@
 import { requireInRange } from '../errors.ts'
 import { bracketedRoot } from '../numeric/bracketed-root.ts'
 import { CALCITE_TEMPERATURE_C } from '../water/equilibria.ts'
+import type { Mixture } from '../water/mixture.ts'
 import { type Solid, settle } from '../water/solids.ts'
-import { type Mixture, speciate } from '../water/speciation.ts'
+import { speciate } from '../water/speciation.ts'
 
 export interface LiquorIntensity {
   /** Alkali in it, dissolved or lying at the bottom. [eq/L] */

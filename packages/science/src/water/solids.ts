@@ -4,13 +4,8 @@
  */
 import { requireInRange } from '../errors.ts'
 import { bracketedRoot } from '../numeric/bracketed-root.ts'
-import {
-  type Mixture,
-  type Speciation,
-  type SpeciationOptions,
-  type SpeciationOutcome,
-  speciate,
-} from './speciation.ts'
+import type { Mixture, Speciation, SpeciationOptions, SpeciationOutcome } from './mixture.ts'
+import { speciate } from './speciation.ts'
 
 export type Solid = 'portlandite' | 'calcite'
 

@@ -4,7 +4,8 @@ import { readReferenceTable } from '../../testing/reference-table.ts'
 import { ValidRangeError } from '../errors.ts'
 import { debyeHueckel, TRUESDELL_JONES } from './activity.ts'
 import { equilibriaAt } from './equilibria.ts'
-import { type Mixture, type Speciation, speciate, summedCharges } from './speciation.ts'
+import type { Mixture, Speciation } from './mixture.ts'
+import { speciate, summedCharges } from './speciation.ts'
 
 /** A longer sweep on demand: MIXTURES=1000000. */
 const MIXTURES_COUNT = Number(process.env.MIXTURES ?? 10_000)

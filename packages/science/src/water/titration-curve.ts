@@ -1,7 +1,8 @@
 /** pH along a titration: a sample, a titrant added in steps. Volumes add up; mol/kg is taken as mol/L. */
 import { requireInRange } from '../errors.ts'
+import type { Mixture } from './mixture.ts'
 import { withCO2Lost } from './solids.ts'
-import { type Mixture, speciate } from './speciation.ts'
+import { speciate } from './speciation.ts'
 
 export interface TitrationSetup {
   readonly sample: Mixture
