@@ -1,6 +1,6 @@
 import { type Reckoned, TO_WHOLE, UNITS, type Unit, UP_TO_WHOLE } from '@crib/science'
 import { describe, expect, test } from 'vitest'
-import { formatClock, formatDuration, formatQuantity, formatReckoned } from './units.ts'
+import { formatClock, formatDuration, formatQuantity, formatReckoned, formatWeight } from './units.ts'
 
 const plain: Reckoned = {
   id: 'jars',
@@ -44,6 +44,11 @@ describe('a quantity as text', () => {
     for (const unit of Object.keys(UNITS) as Unit[]) {
       expect(formatQuantity({ value: 2, unit })).not.toMatch(/quart|pound|\bqt\b(?<!(liquid|dry) qt)/)
     }
+  })
+
+  test("a weight from the book is told from itself in both measures, the kitchen's first", () => {
+    expect(formatWeight(4.08233133)).toBe('9 lb (4.08 kg)')
+    expect(formatWeight(4.08233133, 'metric')).toBe('4.08 kg (9 lb)')
   })
 
   test('a companion that rounds to nothing has no sign', () => {

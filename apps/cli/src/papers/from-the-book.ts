@@ -44,7 +44,9 @@ export const BOOK_PAPERS = {
     if (!Number.isInteger(year) || year < 1900 || year > 9999)
       throw badInput('terminal:bad-count', { given: flags.year ?? '' })
     const facts = factsOpenedTo(asked.facts, audience)
-    const { name, measureFirst } = facts.kitchen ?? {}
+    const name = facts.kitchen?.name
+    // Other eyes may not know the kitchen; its measure they may.
+    const measureFirst = asked.facts.kitchen?.measureFirst
     return yearSheet(
       { summary: yearSummary(facts, year, today), audience, measureFirst, ...(name && { kitchen: name }) },
       printSetting(asked.facts, flags, door),

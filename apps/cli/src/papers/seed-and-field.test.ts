@@ -79,6 +79,16 @@ test.runIf(POPPLER_FOUND).each([
   for (const word of words) expect(printed).toContain(word)
 })
 
+test.runIf(POPPLER_FOUND).each([
+  ['us', '9 lb (4.08 kg)'],
+  ['metric', '4.08 kg (9 lb)'],
+])('the year sheet of a kitchen that puts %s first says %s', async (measureFirst, said) => {
+  await note('kitchen-noted', { measureFirst })
+  const file = join(terminal.folder, 'year.pdf')
+  expect((await terminal.crib('paper', 'year', '--out', file)).exitCode).toBe(0)
+  expect(textOf(readFileSync(file))).toContain(said)
+})
+
 test.each([
   [['field-sheet'], 'no plan to draw'],
   [['seed-envelope', '--seed', 'Lantern'], 'No seed lot in this book is called that'],

@@ -27,6 +27,7 @@ describe('the calendar by degree-days', () => {
   test('tells silk and ripe of the early group on like days', () => {
     const { values, said } = told({ days: likeDays(100) })
     expect(values).toMatchObject({ degreeDaysSoFar: 2450, degreeDaysLately: 24.5, daysToSilk: 46, daysToRipe: 84 })
+    expect(values).toMatchObject({ degreeDaysToSilk: 1144, degreeDaysToRipe: 2062 })
     expect(said).toContain('Silk by these temperatures: 29 Jun 2026')
     expect(said).toContain('Ripe (black layer) by these temperatures: 6 Aug 2026')
     expect(said).toContain('Early flints need less')
