@@ -9,6 +9,7 @@ import { join } from 'node:path'
 import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type RunningServer, type ServerOptions, startServer } from '../../server/src/index.ts'
+import { KITCHEN_ZONE } from './kitchen-day.ts'
 
 const ROOT = join(import.meta.dirname, '../../..')
 
@@ -58,7 +59,7 @@ export async function launchKeptProfile(folder: string): Promise<BrowserContext>
     args: ARGS,
     viewport: PHONE,
     locale: 'en-US',
-    timezoneId: 'America/Toronto',
+    timezoneId: KITCHEN_ZONE,
   })
 }
 
@@ -168,7 +169,7 @@ export async function openPage(browser: Browser, options: BrowserContextOptions 
   const context = await browser.newContext({
     viewport: PHONE,
     locale: 'en-US',
-    timezoneId: 'America/Toronto',
+    timezoneId: KITCHEN_ZONE,
     ...options,
   })
   const page = await context.newPage()

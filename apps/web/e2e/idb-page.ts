@@ -2,9 +2,10 @@
 import { createAuthor, createId, createRecorder, type JournalStore, type StoredEntry } from '@crib/journal'
 import { openIdbStore } from '@crib/journal/idb'
 import { CLOCK, newId, oneTabOnly, RANDOM } from '../src/book/keeper.ts'
+import { KITCHEN_ZONE } from './kitchen-day.ts'
 
 const BOOK = 'e2e-book'
-const ZONE = 'America/Toronto'
+
 let store: Promise<JournalStore> | null = null
 
 const bench = {
@@ -23,7 +24,7 @@ const bench = {
       head: null,
       clock: CLOCK,
       random: RANDOM,
-      zone: ZONE,
+      zone: KITCHEN_ZONE,
     })
     return Array.from({ length: count }, () => author.write('standing-read', standing()))
   },
@@ -40,7 +41,7 @@ const bench = {
       personId: kitchenId,
       clock: CLOCK,
       random: RANDOM,
-      zone: ZONE,
+      zone: KITCHEN_ZONE,
     })
     const seqs: number[] = []
     for (let written = 0; written < count; written += 1) {

@@ -5,6 +5,7 @@
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { toHash } from '../src/routes/workbench/link.ts'
 import { type House, openDemoKitchen, openOwnBook, openPage } from './harness.ts'
+import { kitchenYear } from './kitchen-day.ts'
 import { pattern } from './look-at.ts'
 import { KEEPING_LOOKS } from './looks-of-keeping.ts'
 import { PAGES } from './pages.ts'
@@ -55,7 +56,7 @@ export type State = (typeof STATES)[number]
 const PLANTING_LOOK: Look = {
   state: 'field in silk',
   path: '/field/planting/:plantingId',
-  heading: `Heron Foot flint, sown 14 May ${new Date().getFullYear() - 1}`,
+  heading: `Heron Foot flint, sown 14 May ${kitchenYear() - 1}`,
   words: 'Half of the plants in silk',
 }
 
@@ -83,8 +84,8 @@ export const LOOKS: readonly Look[] = [
   { state: 'during a batch', path: '/paper/class-sheet/:batchId', heading: 'Class sheet', words: 'Making hominy' },
   ...(['during a batch', 'demo kitchen', 'stocked pantry'] as const).map((state) => ({
     state,
-    path: `/paper/year/${new Date().getFullYear()}`,
-    heading: `The year ${new Date().getFullYear()} on a sheet`,
+    path: `/paper/year/${kitchenYear()}`,
+    heading: `The year ${kitchenYear()} on a sheet`,
   })),
   { state: 'stocked pantry', path: '/paper/call-list/load/YC-1', heading: 'Whom to call', words: 'the ford' },
   { state: 'during a batch', path: '/paper/process-log', heading: 'Blank process log' },
@@ -198,7 +199,7 @@ export const LOOKS: readonly Look[] = [
     heading: 'Degree-days to silk and ripe',
     words: 'Degree-days since sowing',
     act: async (page) => {
-      const year = new Date().getFullYear() - 1
+      const year = kitchenYear() - 1
       const lines = Array.from({ length: 100 }, (_, more) => {
         const day = new Date(Date.UTC(year, 4, 14 + more)).toISOString().slice(0, 10)
         return `${day}, 86, 62`

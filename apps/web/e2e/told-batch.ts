@@ -2,6 +2,7 @@
 import { type BodyOf, createAuthor, createId, type Kind, type StoredEntry } from '@crib/journal'
 import { batchPlan, batchPlannedBody } from '@crib/planning'
 import type { House } from './harness.ts'
+import { KITCHEN_ZONE } from './kitchen-day.ts'
 
 const RANDOM = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
 const FT_M = 0.3048
@@ -37,7 +38,7 @@ export async function tellPlannedBatch(
     head: null,
     clock,
     random: RANDOM,
-    zone: 'America/Toronto',
+    zone: KITCHEN_ZONE,
   })
   const entries: StoredEntry[] = []
   const tell = <K extends Kind>(kind: K, body: BodyOf<K>) => entries.push(author.write(kind, body))

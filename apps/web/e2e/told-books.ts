@@ -15,6 +15,7 @@ import {
 import type { Page } from 'playwright-core'
 import { KETTLEBROOK_FIELD } from '../../../packages/planning/testing/kettlebrook-field.ts'
 import type { House } from './harness.ts'
+import { KITCHEN_ZONE, kitchenDay, kitchenYear } from './kitchen-day.ts'
 
 const RANDOM = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
 const CLOCK = { now: () => Date.now() }
@@ -65,7 +66,7 @@ async function tellBook(house: House, demo: boolean, story: (teller: Teller) => 
     head: null,
     clock: CLOCK,
     random: RANDOM,
-    zone: 'America/Toronto',
+    zone: KITCHEN_ZONE,
   })
   const entries: StoredEntry[] = []
   story({
@@ -94,7 +95,7 @@ function ostreyPoint({ book, demo, tell }: Teller, isDialTested = true): void {
   tell('kitchen-noted', { kitchenId: book.kitchenId, elevationM: 820 * FT_M, elevationKnownBy: 'map' }, twoDays)
   const flint = { cornType: 'flint', form: 'shelled', treatedSeed: false } as const
   tell('corn-lot-brought-in', { lotId, name: 'Lantern flint', ...flint, massKg: 9 * LB_KG, asTyped: '9 lb' }, twoDays)
-  const year = new Date().getFullYear()
+  const year = kitchenYear()
   tell(
     'seed-put-by',
     { seedId, lotId, seasonYear: year, how: 'by-eye', plantingsCount: 2, places: ['a tin', 'a braid'] },
@@ -108,7 +109,7 @@ function ostreyPoint({ book, demo, tell }: Teller, isDialTested = true): void {
   tell('canner-recorded', { cannerId: book.cannerId, name: 'yard canner', gauges: ['dial'], ...holds }, twoDays)
   if (!isDialTested) return
   const readings = [10, 11, 15].map((psi) => ({ truePsi: psi, readsPsi: psi }))
-  const testedOn = new Date(Date.now() - 90 * 86_400_000).toISOString().slice(0, 10)
+  const testedOn = kitchenDay(90)
   const test = { testedOn, tester: 'extension office', readings, marksEveryPsi: 1, restsAtPsi: 0 }
   tell('gauge-tested', { cannerId: book.cannerId, ...test }, twoDays)
 }
@@ -134,7 +135,7 @@ const S2: BatchPlanInput = {
 function planned({ book, tell }: Teller): BatchPlan {
   const plan = batchPlan(S2)
   if (plan.kind === 'refused') throw new Error(`S2 should be plannable, and is refused as ${plan.refused}`)
-  const read = { seasonYear: new Date().getFullYear(), edition: GUIDANCE_EDITION, food: standingFood('ash') }
+  const read = { seasonYear: kitchenYear(), edition: GUIDANCE_EDITION, food: standingFood('ash') }
   tell('standing-read', { readingId: createId(CLOCK, RANDOM), ...read }, 130)
   tell('batch-planned', { batchId: book.batchId, title: 'Lantern flint', ...planRecord(plan) }, 120)
   return plan
@@ -255,12 +256,11 @@ export function seedInTins(house: House): Promise<ToldBook> {
     ostreyPoint(teller)
     const { book, tell } = teller
     const { seedLotId } = book
-    const day = (daysAgo: number) => new Date(Date.now() - daysAgo * 86_400_000).toISOString().slice(0, 10)
     tell('seed-lot-recorded', {
       seedLotId,
       name: 'Heron Foot flint',
-      seasonYear: new Date().getFullYear(),
-      putByOn: day(40),
+      seasonYear: kitchenYear(),
+      putByOn: kitchenDay(40),
       source: 'own',
       parentEarsCount: 60,
       kernelsCount: 1150,
@@ -270,8 +270,8 @@ export function seedInTins(house: House): Promise<ToldBook> {
         { container: 'glass jar', place: 'the cellar' },
       ],
     })
-    tell('germination-tested', { seedLotId, testedOn: day(5), sproutedCount: 46, ofCount: 50 })
-    tell('seed-given', { seedLotId, givenOn: day(4), kernelsCount: 20, toWhom: 'a niece' })
+    tell('germination-tested', { seedLotId, testedOn: kitchenDay(5), sproutedCount: 46, ofCount: 50 })
+    tell('seed-given', { seedLotId, givenOn: kitchenDay(4), kernelsCount: 20, toWhom: 'a niece' })
   })
 }
 
@@ -314,7 +314,7 @@ export function fieldInSilk(house: House): Promise<ToldBook> {
     ostreyPoint(teller)
     const { book, tell } = teller
     const { plotId, plantingId, seedLotId } = book
-    const year = new Date().getFullYear()
+    const year = kitchenYear()
     const corn = { cornName: 'Heron Foot flint', seedLotId }
     const [neighbourId, earsId] = [1, 2].map(() => createId(CLOCK, RANDOM)) as [string, string]
     tell('seed-lot-recorded', {

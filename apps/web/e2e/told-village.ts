@@ -1,6 +1,7 @@
 /** Scenario S6's kitchen (invented): nine loads of three canners, 96 pints of 24 households, told to the house server. */
 import { type BodyOf, createAuthor, createId, type Kind, type StoredEntry } from '@crib/journal'
 import type { House } from './harness.ts'
+import { KITCHEN_ZONE } from './kitchen-day.ts'
 
 const RANDOM = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
 const CLOCK = { now: () => Date.now() }
@@ -26,7 +27,7 @@ export async function tellVillage(house: House): Promise<ToldVillage> {
     head: null,
     clock: CLOCK,
     random: RANDOM,
-    zone: 'America/Toronto',
+    zone: KITCHEN_ZONE,
   })
   const entries: StoredEntry[] = []
   const tell = <K extends Kind>(kind: K, body: BodyOf<K>, hoursAgo: number) =>
