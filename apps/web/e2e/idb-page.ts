@@ -5,7 +5,6 @@ import { CLOCK, newId, oneTabOnly, RANDOM } from '../src/book/keeper.ts'
 import { KITCHEN_ZONE } from './kitchen-day.ts'
 
 const BOOK = 'e2e-book'
-
 let store: Promise<JournalStore> | null = null
 
 const bench = {

@@ -5,6 +5,7 @@ import common from '../../../messages/en/common.json' with { type: 'json' }
 import crib from '../../../messages/en/crib.json' with { type: 'json' }
 import errors from '../../../messages/en/errors.json' with { type: 'json' }
 import field from '../../../messages/en/field.json' with { type: 'json' }
+import fields from '../../../messages/en/fields.json' with { type: 'json' }
 import guidance from '../../../messages/en/guidance.json' with { type: 'json' }
 import heat from '../../../messages/en/heat.json' with { type: 'json' }
 import keeping from '../../../messages/en/keeping.json' with { type: 'json' }
@@ -24,6 +25,7 @@ export const ENGLISH = {
   crib,
   errors,
   field,
+  fields,
   guidance,
   heat,
   keeping,

@@ -62,7 +62,8 @@ export function Asked({
   readonly record: Pick<Record, 'refusals' | 'keptCount' | 'sayItWasSo'>
   readonly onKept?: () => void
 }) {
-  const { say, sentence } = useWords()
+  const words = useWords()
+  const { say, sentence } = words
   const { refusals, keptCount, sayItWasSo } = record
   return (
     <div aria-live="polite" className="passage-body">
@@ -74,7 +75,7 @@ export function Asked({
       )}
       {refusals.map((refusal) => (
         <FieldError key={`${refusal.code}${JSON.stringify(refusal.params)}`}>
-          {sentence(askedSentence(refusal))}
+          {sentence(askedSentence(refusal, words))}
         </FieldError>
       ))}
       {sayItWasSo && (

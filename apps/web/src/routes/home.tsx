@@ -33,7 +33,8 @@ const OnTheClockPassage = lazy(() => import('../year/on-the-clock-passage.tsx'))
 
 export default function HomeScreen() {
   const { facts } = useBook()
-  const { say } = useWords()
+  const words = useWords()
+  const { say } = words
   const years = yearsOf(facts)
   const [chosen, setChosen] = useState<number | null>(null)
   const year = chosen ?? years[0]
@@ -67,7 +68,7 @@ export default function HomeScreen() {
       </Passage>
       {facts.questions.length > 0 && (
         <Passage title={say('shell:questions-title')} margin={<MarginNote>{say('shell:questions-margin')}</MarginNote>}>
-          <Reasons sentences={facts.questions.map(askedSentence)} />
+          <Reasons sentences={facts.questions.map((asked) => askedSentence(asked, words))} />
           <ButtonRow>
             {facts.questions
               .flatMap(({ entities }) => runsAsked(facts, entities))

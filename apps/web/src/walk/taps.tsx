@@ -131,13 +131,14 @@ export function Earlier({ taps }: { readonly taps: Taps }) {
 }
 
 export function LastTap({ taps }: { readonly taps: Taps }) {
-  const { say, sentence } = useWords()
+  const words = useWords()
+  const { say, sentence } = words
   const { last, refusals } = taps
   return (
     <div className="last-tap" aria-live="polite">
       {refusals.map((refusal) => (
         <FieldError key={`${refusal.code}${JSON.stringify(refusal.params)}`}>
-          {sentence(askedSentence(refusal))}
+          {sentence(askedSentence(refusal, words))}
         </FieldError>
       ))}
       {last && refusals.length === 0 && (

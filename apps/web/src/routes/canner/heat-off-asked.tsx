@@ -5,12 +5,13 @@ import { useBook } from '../../book/book.tsx'
 import { ButtonRow, MarginNote, Passage, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { askedSentence } from '../../records/asked-sentence.ts'
 import { clockAt } from '../../walk/clock-at.ts'
-import { Say, useWords } from '../../words.tsx'
+import { useWords } from '../../words.tsx'
 import type { RunNow } from './run-of.ts'
 
 export function HeatOffAsked({ at }: { readonly at: RunNow }) {
   const { facts, write } = useBook()
-  const { say } = useWords()
+  const words = useWords()
+  const { say } = words
   const [writing, setWriting] = useState(false)
   const asked = facts.questions.find(
     ({ code, entities }) => code === 'question-two-heat-off-times' && entities.includes(`run:${at.run.runId}`),
@@ -33,9 +34,7 @@ export function HeatOffAsked({ at }: { readonly at: RunNow }) {
       title={say('canner:run-screen-asks-title')}
       margin={<MarginNote>{say('canner:run-screen-heat-off-margin')}</MarginNote>}
     >
-      <p>
-        <Say sentence={askedSentence(asked)} />
-      </p>
+      <p>{words.sentence(askedSentence(asked, words))}</p>
       <ButtonRow>
         {told.map(({ entryId, instant }) => (
           <SideAction key={entryId} disabled={writing} onClick={() => void holds(entryId)}>
