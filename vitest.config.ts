@@ -19,6 +19,8 @@ export default defineConfig({
           fileParallelism: false,
           testTimeout: 240_000,
           hookTimeout: 180_000,
+          // As long as the browser itself waits for what is asked to be there.
+          expect: { poll: { timeout: 30_000, interval: 50 } },
         },
       },
     ],

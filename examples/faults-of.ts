@@ -1,5 +1,4 @@
 /** What is wrong with one answer, as sentences; none when it is as the scenario says. */
-
 import type { Expected } from './case-files.ts'
 import type { Answer } from './doors.ts'
 

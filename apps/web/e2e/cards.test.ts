@@ -47,8 +47,8 @@ describeAtHome('the card of a canner', (home) => {
 
     const card = await openCard(page, 'old canner')
     // Weight first: it is the one huge number; the dial stands under "The other gauge".
-    expect(await stampedText(page, 'Use the')).toBe('15 lb weight')
-    expect(await stampedText(page, 'Hold the needle at')).toBe('13 psi')
+    await expect.poll(() => stampedText(page, 'Use the')).toBe('15 lb weight')
+    await expect.poll(() => stampedText(page, 'Hold the needle at')).toBe('13 psi')
     expect(card.indexOf('15 lb weight')).toBeLessThan(card.indexOf('13 psi'))
     for (const phrase of [
       'First route: the 15 lb weight',
@@ -87,12 +87,14 @@ describeAtHome('the card of a canner', (home) => {
     const tooHigh = await openCard(page, 'old canner')
     expect(tooHigh).toContain('do not use this dial for pressure')
     expect(tooHigh).not.toContain('Hold the needle at')
-    expect(await stampedText(page, 'Use the')).toBe('15 lb weight')
+    await expect.poll(() => stampedText(page, 'Use the')).toBe('15 lb weight')
 
     await testDial(page, { readings: high(-1) })
     await openCard(page, 'old canner')
-    expect(await stampedText(page, 'Hold the needle at')).toBe('10 psi')
-    expect(await readSheet(page)).toContain('Holding the needle at 11 psi (76 kPa) is also allowed: a true 12 psi')
+    await expect.poll(() => stampedText(page, 'Hold the needle at')).toBe('10 psi')
+    await expect
+      .poll(() => readSheet(page))
+      .toContain('Holding the needle at 11 psi (76 kPa) is also allowed: a true 12 psi')
 
     await testDial(page, { restsAtPsi: '2' })
     const resting = await openCard(page, 'old canner')
@@ -112,7 +114,7 @@ describeAtHome('the card of a canner', (home) => {
     expect(old).not.toContain('Hold the needle at')
     await testDial(page)
     const tested = await openCard(page, 'lent canner')
-    expect(await stampedText(page, 'Hold the needle at')).toBe('11 psi')
+    await expect.poll(() => stampedText(page, 'Hold the needle at')).toBe('11 psi')
     expect(tested).toContain('Petroleum products never go on a rubber ring')
     expect(tested).not.toContain('thin film')
     expect(faults).toEqual([])
@@ -139,7 +141,7 @@ describeAtHome('the card of a canner', (home) => {
     await page.waitForTimeout(1500)
     expect(new URL(page.url()).pathname).toBe('/house')
     await openCard(page, 'dial canner')
-    expect(await stampedText(page, 'Hold, once at pressure')).not.toBe('')
+    await expect.poll(() => stampedText(page, 'Hold, once at pressure')).not.toBe('')
     expect(faults).toEqual([])
     await context.close()
   })
@@ -169,13 +171,13 @@ describeAtHome('the card of a canner', (home) => {
     for (const [site, dialCard, dialTable, weightCard, weightTable, nearLine] of SITES) {
       await stoveAt(page, site)
       const dial = await openCard(page, 'dial canner')
-      expect(await stampedText(page, 'Hold the needle at'), site).toBe(dialCard)
+      await expect.poll(() => stampedText(page, 'Hold the needle at'), { message: site }).toBe(dialCard)
       expect(dial, site).toContain(`: ${dialTable}.`)
       const weight = await openCard(page, 'weight canner')
-      expect(await stampedText(page, 'Use the'), site).toBe(weightCard)
+      await expect.poll(() => stampedText(page, 'Use the'), { message: site }).toBe(weightCard)
       expect(weight, site).toContain(`: ${weightTable}.`)
       await page.getByRole('radio', { name: 'pint jars', exact: true }).check()
-      expect(await stampedText(page, 'Hold, once at pressure'), site).toBe('60 min')
+      await expect.poll(() => stampedText(page, 'Hold, once at pressure'), { message: site }).toBe('60 min')
       if (nearLine) {
         expect(`${dial} ${weight}`, site).toContain(nearLine)
         expect(`${dial} ${weight}`, site).toContain('good to about 15 m (50 ft)')

@@ -26,7 +26,6 @@ describeAtHome('the circle of the year', (home) => {
   // Kettlebrook Hollow of scenario S1 (invented), from the autumn of one year to the field of another.
   test('goes from ears to tins, food, a spring test and the next field, with paper for each step', async () => {
     const { context, page, faults } = await openPage(home.browser)
-    page.setDefaultTimeout(20_000)
     await openOwnBook(page, home.house.url, 'Kettlebrook Hollow')
 
     // A field that stands: plot, sowing, stand, flowering.

@@ -150,7 +150,6 @@ export function describeAtHome(name: string, tests: (home: Home) => void): void 
       },
       openBook: async (kitchen) => {
         const opened = await openPage(browser)
-        opened.page.setDefaultTimeout(20_000)
         await openOwnBook(opened.page, house.url, kitchen)
         return opened
       },

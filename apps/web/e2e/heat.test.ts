@@ -24,7 +24,6 @@ const move = (page: Page, label: string, value: number) => page.getByLabel(label
 describeAtHome('heat in the jar', (home) => {
   test('a newcomer drags the vent, sees the band move and reads why ten minutes is the rule', async () => {
     const { context, page, faults } = await openPage(home.browser)
-    page.setDefaultTimeout(20_000)
     await openDemoKitchen(page, home.house.url)
     await goTo(page, '/canner', 'Canner')
     await page.getByRole('link', { name: 'Heat in the jar' }).click()
@@ -38,10 +37,10 @@ describeAtHome('heat in the jar', (home) => {
     await move(page, 'Steady steam before the vent is closed', 0)
     await heatPage(page)
     expect(Number.parseFloat(await stampedText(page, 'Slowest place when the heat goes off'))).toBeLessThan(225)
-    expect(await drawn()).not.toBe(curveBefore)
+    await expect.poll(() => drawn()).not.toBe(curveBefore)
 
     await page.locator('[data-quality="whole"]').waitFor()
-    expect(await stampedText(page, 'Softened as by a boil of')).toMatch(/^\d+ min/)
+    await expect.poll(() => stampedText(page, 'Softened as by a boil of')).toMatch(/^\d+ min/)
     const food = await seen(page, '[data-quality="whole"]')
     expect(food).toContain('No figures for hominy were found')
     expect(food).toMatch(/between \d/)
@@ -54,12 +53,12 @@ describeAtHome('heat in the jar', (home) => {
     expect(said).not.toMatch(/\bsafe\b|\bpure\b|more than enough/i)
     await page.getByRole('button', { name: '10 min', exact: true }).click()
     await heatPage(page)
-    expect(await stampedText(page, 'Slowest place when the heat goes off')).toBe(before)
+    await expect.poll(() => stampedText(page, 'Slowest place when the heat goes off')).toBe(before)
 
     // The moment looked at: by the keyboard, as by a finger.
     await page.getByLabel('Moment of the run', { exact: true }).focus()
     await page.keyboard.press('Home')
-    expect(await seen(page, 'main')).toContain('0 min: heating up')
+    await expect.poll(() => seen(page, 'main')).toContain('0 min: heating up')
 
     await fold(page, 'More to move')
     await page.getByRole('radio', { name: 'pressed tight' }).check()
@@ -106,14 +105,13 @@ describeAtHome('heat in the jar', (home) => {
 
   test("a newcomer opens the demo's load, moves its vent, reads the rule, and fills the other load's log from its file", async () => {
     const { context, page, faults } = await openPage(home.browser)
-    page.setDefaultTimeout(20_000)
     await openDemoKitchen(page, home.house.url)
     await goTo(page, '/canner', 'Canner')
     await page.getByRole('link', { name: /^OSTR-\d{6}-A1$/ }).click()
     await page.getByRole('heading', { level: 1, name: 'yard canner' }).waitFor()
     await page.getByRole('link', { name: 'Heat in the jar' }).click()
     await heatPage(page)
-    expect(await seen(page, 'main')).toMatch(/OSTR-\d{6}-A1/)
+    await expect.poll(() => seen(page, 'main')).toMatch(/OSTR-\d{6}-A1/)
     await page.getByText('Invented demo, not a real kitchen').waitFor()
 
     const drawn = (what: string) => page.locator(`[data-curve="${what}"]`).getAttribute('d')
@@ -173,7 +171,6 @@ describeAtHome('heat in the jar', (home) => {
 
   test('a file dropped on the page becomes a filled process log, each column asked about and each line confirmed', async () => {
     const { context, page, faults } = await openPage(home.browser)
-    page.setDefaultTimeout(20_000)
     await harkLake(page, home.house.url)
     await settleRun(page)
     await tap(page, 'I hold 12 psi: begin')
@@ -186,13 +183,13 @@ describeAtHome('heat in the jar', (home) => {
     await page.getByLabel('Clock at minute 0 of the file').fill('09:00')
     await tap(page, 'Read the file')
     await page.getByText('It looks like °F').waitFor()
-    expect(await seen(page, '#report')).toContain('column "canner (°C)": 240 is hotter than a canner can be')
+    await expect.poll(() => seen(page, '#report')).toContain('column "canner (°C)": 240 is hotter than a canner can be')
 
     // The head says the units of all but one; that one is asked for before anything is read.
     const unsaid = PRACTICE.replace('jar (°C)', 'jar')
     await drop(page, unsaid)
     await page.getByText('Still to say: what "jar" is.').waitFor()
-    expect(await page.getByRole('button', { name: 'Read the file' }).isDisabled()).toBe(true)
+    await expect.poll(() => page.getByRole('button', { name: 'Read the file' }).isDisabled()).toBe(true)
     await page.getByLabel('What is "jar"?').selectOption({ label: 'a probe in a jar' })
     await page.getByRole('group', { name: 'Unit of "jar"' }).getByRole('radio', { name: '°C' }).check()
     await page.getByLabel('Day on which the file begins').fill('2026-10-03')
@@ -200,7 +197,7 @@ describeAtHome('heat in the jar', (home) => {
     await tap(page, 'Read the file')
     await page.getByText('373 lines, 371 readings.').waitFor()
     await fold(page, '2 cells and rows were not taken')
-    expect(await seen(page, '#report')).toContain('column "jar" is empty.')
+    await expect.poll(() => seen(page, '#report')).toContain('column "jar" is empty.')
 
     const found = await seen(page, '#found')
     expect(found).toContain('the pressure was below the line, down to 9.5 psi')

@@ -43,7 +43,6 @@ function labelAt(page: PNG, place: number): PNG {
 describeAtHome('labels of jars put up on the screen', (home) => {
   test.skipIf(!POPPLER_FOUND)('a printed label is read back, held to the camera, and opens its own jars', async () => {
     const { context, page, faults } = await openPage(home.browser)
-    page.setDefaultTimeout(30_000)
     await context.clock.install({ time: NEXT_MORNING })
     await harkLake(page, home.house.url)
     await settleRun(page)
@@ -104,7 +103,7 @@ describeAtHome('labels of jars put up on the screen', (home) => {
     await page.getByRole('link', { name: 'Labels for this load' }).click()
     await page.getByRole('radio', { name: 'Letter, 3 by 10' }).check()
     await page.getByText('This sheet cannot be set as chosen').waitFor()
-    expect(await seen(page, 'main')).toContain('the house by the ford and the house by the ford')
+    await expect.poll(() => seen(page, 'main')).toContain('the house by the ford and the house by the ford')
     expect(await page.getByRole('button', { name: 'Print it from this device' }).count()).toBe(0)
     expect(faults).toEqual([])
     await context.close()

@@ -6,13 +6,12 @@ import { count, fold, seen, stampedText } from './reading.ts'
 describeAtHome('keeping and crib', (home) => {
   test('a pan keeps its two clock times through a reload, and one reading too warm stands', async () => {
     const { context, page, faults } = await openPage(home.browser)
-    page.setDefaultTimeout(20_000)
     await page.clock.setFixedTime(new Date('2026-11-26T15:00:00Z'))
     await openDemoKitchen(page, home.house.url)
     await page.goto(`${home.house.url}keeping/cooling`)
     await page.getByLabel('Which pan').fill('The big pot')
     await page.reload()
-    expect(await page.getByLabel('Which pan').inputValue()).toBe('The big pot')
+    await expect.poll(() => page.getByLabel('Which pan').inputValue()).toBe('The big pot')
     await page.getByRole('button', { name: 'Start its two clock times' }).click()
     await page.getByRole('heading', { name: 'The big pot, off the heat at 10:00' }).waitFor()
     await page.goto(home.house.url)
@@ -22,7 +21,7 @@ describeAtHome('keeping and crib', (home) => {
     await page.getByText('The big pot: read its middle now. Its first time is over.').waitFor()
     await page.getByRole('link', { name: 'Read the pans' }).click()
     await page.getByText('Read the middle of it now').waitFor()
-    expect(await seen(page, 'main')).toContain('70 °F (21 °C) by 12:00')
+    await expect.poll(() => seen(page, 'main')).toContain('70 °F (21 °C) by 12:00')
     await page.getByLabel('The middle reads').fill('80 F')
     await page.getByRole('button', { name: 'Write the reading down' }).click()
     await page.getByText('Too long warm: throw it out.').waitFor()
@@ -38,7 +37,6 @@ describeAtHome('keeping and crib', (home) => {
   // By hand: 5 (1 - 0.757)/(1 - 0.1) = 1.35 kg.
   test('a tray says 1.35 kg, asks for the basis, and refuses a weight that rises', async () => {
     const { context, page, faults } = await openPage(home.browser)
-    page.setDefaultTimeout(20_000)
     await openDemoKitchen(page, home.house.url)
     await page.goto(`${home.house.url}keeping/drying`)
     await page.getByLabel('Name of the tray or braid').fill('Tray 1')
@@ -50,7 +48,7 @@ describeAtHome('keeping and crib', (home) => {
     await page.getByRole('group', { name: 'Moisture wanted' }).getByLabel('Wet basis').check()
     await page.getByRole('button', { name: 'Begin drying' }).click()
     await page.getByRole('heading', { name: 'Tray 1' }).waitFor()
-    expect(await seen(page, 'main')).toContain('1.35 kg')
+    await expect.poll(() => seen(page, 'main')).toContain('1.35 kg')
     await page.goto(home.house.url)
     await page.getByText(/^Tray 1: weigh it at \d\d:\d\d( next day)?\. Stop when it weighs 1\.35 kg/).waitFor()
     await page.getByRole('link', { name: 'Weigh the trays' }).click()
@@ -70,7 +68,6 @@ describeAtHome('keeping and crib', (home) => {
 
   test('kernels in told air: one air, then a pasted day, whose faults name row and column', async () => {
     const { context, page, faults } = await openPage(home.browser)
-    page.setDefaultTimeout(20_000)
     await openDemoKitchen(page, home.house.url)
     await page.goto(`${home.house.url}keeping/drying`)
     await page.getByRole('radio', { name: 'Kernels' }).check()
@@ -82,7 +79,7 @@ describeAtHome('keeping and crib', (home) => {
     await fold(page, 'Hours in told air')
     await page.getByLabel('Warmth of the air').fill('100 F')
     await page.getByLabel('Humidity of the air, %').fill('30')
-    expect(await stampedText(page, 'That may take')).toMatch(/ h/)
+    await expect.poll(() => stampedText(page, 'That may take')).toMatch(/ h/)
     await page.getByRole('radio', { name: "A day's table" }).check()
     await page
       .getByLabel('Hours or clock, warmth, humidity')
@@ -91,12 +88,12 @@ describeAtHome('keeping and crib', (home) => {
     await page.getByLabel('Hours or clock, warmth, humidity').fill('08:00, 100, 30\n18:00, 86')
     await page.getByText('Row 2: 2 cells stand there').waitFor()
     await page.getByLabel('Hours or clock, warmth, humidity').fill('08:00, 100, 30\n18:00, 86, 55')
-    expect(await stampedText(page, 'That may take')).toMatch(/ h/)
-    expect(await stampedText(page, 'As far as this air brings it')).toMatch(/%/)
+    await expect.poll(() => stampedText(page, 'That may take')).toMatch(/ h/)
+    await expect.poll(() => stampedText(page, 'As far as this air brings it')).toMatch(/%/)
     await page.reload()
     await page.getByRole('radio', { name: 'Kernels' }).check()
     await fold(page, 'Hours in told air')
-    expect(await page.getByLabel('Hours or clock, warmth, humidity').inputValue()).toContain('18:00, 86, 55')
+    await expect.poll(() => page.getByLabel('Hours or clock, warmth, humidity').inputValue()).toContain('18:00, 86, 55')
     expect(faults).toEqual([])
     await context.close()
   })
@@ -104,7 +101,6 @@ describeAtHome('keeping and crib', (home) => {
   // By hand: 0.15/1.15 = 0.1304.
   test('a lot is tested and noted, and its store tells how long it keeps', async () => {
     const { context, page, faults } = await openPage(home.browser)
-    page.setDefaultTimeout(20_000)
     await openDemoKitchen(page, home.house.url)
     await page.goto(`${home.house.url}crib`)
     await page.getByText('Test the moisture of Lantern flint').waitFor()
@@ -133,7 +129,6 @@ describeAtHome('keeping and crib', (home) => {
 
   test('flour is written down with what it came from, and the power cut counts the hours', async () => {
     const { context, page, faults } = await openPage(home.browser)
-    page.setDefaultTimeout(20_000)
     await openDemoKitchen(page, home.house.url)
     await page.goto(`${home.house.url}pantry`)
     await page.getByRole('button', { name: 'See one invented harvest kept five ways' }).click()
@@ -150,8 +145,8 @@ describeAtHome('keeping and crib', (home) => {
     await page.getByText('Written down.', { exact: true }).waitFor()
     await page.goto(`${home.house.url}keeping/power-cut`)
     await count(page, 'Hours since the power went').fill('3')
-    expect(await stampedText(page, 'The fridge holds for')).toBe('1 h')
-    expect(await stampedText(page, 'The freezer holds for')).toBe('45 h')
+    await expect.poll(() => stampedText(page, 'The fridge holds for')).toBe('1 h')
+    await expect.poll(() => stampedText(page, 'The freezer holds for')).toBe('45 h')
     expect(faults).toEqual([])
     await context.close()
   })

@@ -75,18 +75,18 @@ describeAtHome('the kettle with a flat ash', (home) => {
     await page.getByLabel('Ash', { exact: true }).fill('100 g')
     await page.getByLabel('Cold water', { exact: true }).fill('1 L')
     await page.getByLabel('A level cup of this ash weighs').fill('100 g')
-    expect(await seen(page, 'main')).toContain('Splash goggles on before the alkali goes in')
+    await expect.poll(() => seen(page, 'main')).toContain('Splash goggles on before the alkali goes in')
     await tap(page, 'It is in the water')
     await tap(page, 'It has steeped')
     await tap(page, 'It is clear')
     await page.getByLabel('Clear liquor taken').fill('50 mL')
     await tap(page, 'Pink: go on')
     await page.getByLabel('Vinegar so far').fill('0.9')
-    expect(await seen(page, 'main')).toContain('no vinegar')
+    await expect.poll(() => seen(page, 'main')).toContain('no vinegar')
     // A flat battery in the middle loses nothing.
     await page.reload()
     await page.getByLabel('Vinegar so far').waitFor()
-    expect(await page.getByLabel('Vinegar so far').inputValue()).toBe('0.9')
+    await expect.poll(() => page.getByLabel('Vinegar so far').inputValue()).toBe('0.9')
     await tap(page, 'The colour is gone')
     await page.getByLabel('Vinegar in all').fill('0.5')
     await tap(page, 'It stays gone')
@@ -96,19 +96,19 @@ describeAtHome('the kettle with a flat ash', (home) => {
     await page.getByLabel('Vinegar in all').fill('1.7')
     await tap(page, 'It stays gone')
     // 1.7 mL of 0.833 mol/L in 50 mL, from 100 g to the litre.
-    expect(await stampedText(page, 'Alkali in the lot')).toBe('0.28 eq/kg')
-    expect(await seen(page, 'main')).toContain('Mostly carbonate: this ash has taken up air')
+    await expect.poll(() => stampedText(page, 'Alkali in the lot')).toBe('0.28 eq/kg')
+    await expect.poll(() => seen(page, 'main')).toContain('Mostly carbonate: this ash has taken up air')
     expect(await looksRight(page)).toEqual([])
     await tap(page, 'Write this test down')
 
     // Back at the pot, the same three rescues in the same order, now in numbers for two liquid quarts.
     await advice.waitFor()
     await page.getByRole('checkbox', { name: 'The kernels are softening' }).check()
-    expect(await stampedText(page, 'Alkali in this ash')).toBe('0.28 eq/kg')
+    await expect.poll(() => stampedText(page, 'Alkali in this ash')).toBe('0.28 eq/kg')
     // 2 x 5.41 / 1.7 cups in all: 6.36, up to a quarter.
-    expect(await stampedText(page, 'That is, in all')).toBe('6 1/2 cups')
-    expect(await stampedText(page, '1. More of this ash')).toBe('4 1/2 cups')
-    expect(await stampedText(page, '2. Or calcium hydroxide')).toBe('13.6 g')
+    await expect.poll(() => stampedText(page, 'That is, in all')).toBe('6 1/2 cups')
+    await expect.poll(() => stampedText(page, '1. More of this ash')).toBe('4 1/2 cups')
+    await expect.poll(() => stampedText(page, '2. Or calcium hydroxide')).toBe('13.6 g')
     const text = (await advice.textContent()) ?? ''
     const inOrder = [
       'stir in more M-0',

@@ -9,7 +9,6 @@ import { duringABatch, joinBook } from './told-books.ts'
 describeAtHome('at the boil', (home) => {
   test('a picture of a rub stands beside that rub, and goes to its pot when the rub is taken out', async () => {
     const { context, page, faults } = await openPage(home.browser)
-    page.setDefaultTimeout(30_000)
     const book = await duringABatch(home.house)
     await joinBook(page, home.house, book)
     await page.goto(`${home.house.url}kettle/${book.batchId}`)
@@ -23,7 +22,7 @@ describeAtHome('at the boil', (home) => {
     await rub.getByRole('img', { name: /^Picture of \d/ }).waitFor()
     await page.reload()
     await rub.getByRole('img', { name: /^Picture of \d/ }).waitFor()
-    expect(await page.getByRole('img', { name: /^Picture of \d/ }).count()).toBe(1)
+    await expect.poll(() => page.getByRole('img', { name: /^Picture of \d/ }).count()).toBe(1)
     expect(await axeFindings(page)).toEqual([])
 
     await page.getByText('Everything written down').click()
@@ -31,14 +30,13 @@ describeAtHome('at the boil', (home) => {
     await line.locator('summary').click()
     await line.getByRole('button', { name: 'Take this line out' }).click()
     await rub.waitFor({ state: 'detached' })
-    expect(await page.getByRole('img', { name: /^Picture of \d/ }).count()).toBe(1)
+    await expect.poll(() => page.getByRole('img', { name: /^Picture of \d/ }).count()).toBe(1)
     expect(faults).toEqual([])
     await context.close()
   })
 
   test('where the range cannot be worked out it says so, and a rub is written down all the same', async () => {
     const { context, page } = await openPage(home.browser, { serviceWorkers: 'block' })
-    page.setDefaultTimeout(30_000)
     await context.route(/slip\.worker/, (route) => route.abort())
     const book = await duringABatch(home.house)
     await joinBook(page, home.house, book)
@@ -52,7 +50,6 @@ describeAtHome('at the boil', (home) => {
 
   test('the dose stands with what is left of it and the next step, half at first', async () => {
     const { context, page } = await openPage(home.browser)
-    page.setDefaultTimeout(30_000)
     const { kitchenId, batchId } = await tellPlannedBatch(home.house, Date.now())
     await page.goto(home.house.url)
     await page.getByRole('button', { name: `ending in ${kitchenId.slice(-4)}` }).click()
@@ -65,7 +62,7 @@ describeAtHome('at the boil', (home) => {
     await page.getByRole('button', { name: 'It is in' }).click()
     await page.getByText('Add the rest', { exact: true }).click()
     const step = page.locator('.stamped').filter({ hasText: 'Next step' })
-    expect(await step.textContent()).toContain('1/2')
+    await expect.poll(() => step.textContent()).toContain('1/2')
     await context.close()
   })
 })

@@ -13,7 +13,6 @@ const open = (page: Page, name: string) => page.getByText(name, { exact: true })
 describeAtHome('the sort after the cook', (home) => {
   const openSort = async (): Promise<Page> => {
     const { page } = await openPage(home.browser)
-    page.setDefaultTimeout(20_000)
     const { kitchenId, batchId } = await tellPlannedBatch(home.house, Date.now())
     await page.goto(home.house.url)
     await page.getByRole('button', { name: `ending in ${kitchenId.slice(-4)}` }).click()
@@ -41,7 +40,7 @@ describeAtHome('the sort after the cook', (home) => {
     // What was typed is still there after the page is opened anew.
     await page.reload()
     await tap(page, 'Sort again, wet')
-    expect(await page.getByLabel('Hull still on, weight').inputValue()).toBe('0.3 lb')
+    await expect.poll(() => page.getByLabel('Hull still on, weight').inputValue()).toBe('0.3 lb')
     await page.getByLabel('Weight sorted out').fill('0.4 lb')
     await tap(page, 'Done')
     await openAgain(page)

@@ -1,5 +1,4 @@
 /** A picture of the handful at the kettle (invented): made smaller, kept, copied, and taken out again. */
-
 import { PNG } from 'pngjs'
 import { expect, test } from 'vitest'
 import { entriesOnServer } from './hark-lake.ts'
@@ -35,9 +34,9 @@ describeAtHome('a picture at the kettle', (home) => {
     await page.reload()
     await picture.waitFor()
     // Too much is in it for 1,280 px: the next size fits.
-    expect(await picture.evaluate((img: HTMLImageElement) => [img.naturalWidth, img.naturalHeight])).toEqual([
-      1024, 683,
-    ])
+    await expect
+      .poll(() => picture.evaluate((img: HTMLImageElement) => [img.naturalWidth, img.naturalHeight]))
+      .toEqual([1024, 683])
 
     const isPhoto = ({ envelope }: { envelope: { kind: string } }) => envelope.kind === 'photo-taken'
     await expect

@@ -7,7 +7,6 @@ import { fold } from './reading.ts'
 describeAtHome('the sheets of a plan', (home) => {
   test('every sheet on the way is clean for axe in every theme, fits a phone, and keeps its words at twice the letters', async () => {
     const { context, page, faults } = await openPage(home.browser)
-    page.setDefaultTimeout(8000)
     await openDemoKitchen(page, home.house.url)
     await page.goto(new URL('/plan', home.house.url).href)
     await page.getByRole('heading', { level: 1 }).waitFor()

@@ -74,18 +74,18 @@ describeAtHome('planning a day', (home) => {
     await cold.getByRole('textbox', { name: 'How many times' }).fill('4')
 
     // S2, literals of the scenario.
-    expect(await stampedText(page, 'Dry shelled corn')).toBe('6 liquid qt')
-    expect(await stampedText(page, 'Sifted ash')).toBe('6 cups')
-    expect(await stampedText(page, 'Pot-loads')).toBe('3')
-    expect(await stampedText(page, 'Water, kettle and rinses')).toBe('58.5 US gal')
-    expect(await stampedText(page, 'Jars to expect')).toBe('18')
-    expect(await stampedText(page, 'Jars to set out')).toBe('24')
-    expect(await stampedText(page, 'Salt, if wanted')).toBe('6 Tbsp')
-    expect(await stampedText(page, 'Canner loads')).toBe('3')
-    expect(await stampedText(page, 'At pressure')).toBe('70 min')
-    expect(await stampedText(page, 'Vent and minutes at pressure alone, all rounds')).toBe('240 min')
-    expect(await stampedText(page, 'Hold the needle at')).toBe('11 psi')
-    expect(await stampedText(page, 'Door to door')).toMatch(/^07:10 to \d\d:\d\d next day$/)
+    await expect.poll(() => stampedText(page, 'Dry shelled corn')).toBe('6 liquid qt')
+    await expect.poll(() => stampedText(page, 'Sifted ash')).toBe('6 cups')
+    await expect.poll(() => stampedText(page, 'Pot-loads')).toBe('3')
+    await expect.poll(() => stampedText(page, 'Water, kettle and rinses')).toBe('58.5 US gal')
+    await expect.poll(() => stampedText(page, 'Jars to expect')).toBe('18')
+    await expect.poll(() => stampedText(page, 'Jars to set out')).toBe('24')
+    await expect.poll(() => stampedText(page, 'Salt, if wanted')).toBe('6 Tbsp')
+    await expect.poll(() => stampedText(page, 'Canner loads')).toBe('3')
+    await expect.poll(() => stampedText(page, 'At pressure')).toBe('70 min')
+    await expect.poll(() => stampedText(page, 'Vent and minutes at pressure alone, all rounds')).toBe('240 min')
+    await expect.poll(() => stampedText(page, 'Hold the needle at')).toBe('11 psi')
+    await expect.poll(() => stampedText(page, 'Door to door')).toMatch(/^07:10 to \d\d:\d\d next day$/)
     const sheet = await readSheet(page)
     for (const phrase of [
       'Seed first, then food',
@@ -113,18 +113,18 @@ describeAtHome('planning a day', (home) => {
 
     // Two days instead of one.
     await page.getByRole('radio', { name: 'Hull today, can tomorrow' }).check()
-    expect(await stampedText(page, 'Hull today')).toMatch(/^07:10 to \d\d:\d\d$/)
-    expect(await stampedText(page, 'Can tomorrow')).toMatch(/^07:10 to \d\d:\d\d$/)
+    await expect.poll(() => stampedText(page, 'Hull today')).toMatch(/^07:10 to \d\d:\d\d$/)
+    await expect.poll(() => stampedText(page, 'Can tomorrow')).toMatch(/^07:10 to \d\d:\d\d$/)
     await page.getByRole('radio', { name: 'One day' }).check()
 
     // S2b: half full, four volumes to one; what moved stands struck beside the new number.
     await page.getByLabel('Most likely').fill('4')
     await page.getByRole('radio', { name: 'Half', exact: true }).check()
-    expect(await stampedText(page, 'Jars to expect')).toBe('48')
-    expect(await stampedText(page, 'Canner loads')).toBe('7')
+    await expect.poll(() => stampedText(page, 'Jars to expect')).toBe('48')
+    await expect.poll(() => stampedText(page, 'Canner loads')).toBe('7')
     const movedText = await seen(page, '.moved')
     expect(movedText).toContain('Jars to expect: 24 48')
-    expect(await seen(page, '.moved s')).toBe('24')
+    await expect.poll(() => seen(page, '.moved s')).toBe('24')
     const half = await readSheet(page)
     for (const phrase of [
       'half full',
@@ -137,12 +137,12 @@ describeAtHome('planning a day', (home) => {
     }
     await page.getByRole('radio', { name: 'Loose, to the headspace' }).check()
     await page.getByLabel('Most likely').fill('3')
-    expect(await stampedText(page, 'Jars to expect')).toBe('18')
+    await expect.poll(() => stampedText(page, 'Jars to expect')).toBe('18')
 
     // The plan outlives a reload before it is begun.
     await page.reload()
     await page.getByRole('heading', { level: 1, name: 'Lantern flint, 9 lb' }).waitFor()
-    expect(await stampedText(page, 'Water, kettle and rinses')).toBe('58.5 US gal')
+    await expect.poll(() => stampedText(page, 'Water, kettle and rinses')).toBe('58.5 US gal')
 
     await page.getByRole('link', { name: 'Print this sheet' }).click()
     await page.getByRole('heading', { level: 1, name: 'Batch sheet' }).waitFor()
@@ -152,8 +152,8 @@ describeAtHome('planning a day', (home) => {
     }
     // On paper only the sheet's own pages are printed.
     await page.emulateMedia({ media: 'print' })
-    expect(await page.locator('#book').isVisible()).toBe(false)
-    expect(await page.locator('.paper-for-the-printer .paper-page').first().isVisible()).toBe(true)
+    await expect.poll(() => page.locator('#book').isVisible()).toBe(false)
+    await expect.poll(() => page.locator('.paper-for-the-printer .paper-page').first().isVisible()).toBe(true)
     await page.emulateMedia({ media: null })
     const pdf = page.waitForEvent('download')
     await page.getByRole('button', { name: 'As a PDF from the house server' }).click()
@@ -164,27 +164,26 @@ describeAtHome('planning a day', (home) => {
     await page.waitForURL(/\/kettle\/[0-9a-f-]{36}$/)
     await goTo(page, '/paper', 'Paper')
     await page.getByRole('link', { name: 'Batch sheet' }).click()
-    expect(await seen(page, '.paper-look')).toContain('58.5 US gal (221 L)')
+    await expect.poll(() => seen(page, '.paper-look')).toContain('58.5 US gal (221 L)')
 
     await goTo(page, '/paper', 'Paper')
     await page.getByRole('link', { name: 'Blank process log' }).click()
     await page.getByRole('heading', { level: 1, name: 'Blank process log' }).waitFor()
-    expect(await seen(page, '.paper-look')).toContain('No test for this food is known.')
+    await expect.poll(() => seen(page, '.paper-look')).toContain('No test for this food is known.')
 
     // The card of the canner, on its own page.
     await goTo(page, '/canner', 'Canner')
     await page.getByRole('link', { name: 'Card of yard canner' }).click()
     await page.getByRole('heading', { level: 1, name: 'yard canner' }).waitFor()
-    expect(await stampedText(page, 'Hold the needle at')).toBe('11 psi')
-    expect(await stampedText(page, 'Hold, once at pressure')).toBe('70 min')
-    expect(await readSheet(page)).toContain('Any reading below 11 psi is a dip')
+    await expect.poll(() => stampedText(page, 'Hold the needle at')).toBe('11 psi')
+    await expect.poll(() => stampedText(page, 'Hold, once at pressure')).toBe('70 min')
+    await expect.poll(() => readSheet(page)).toContain('Any reading below 11 psi is a dip')
     expect(faults).toEqual([])
     await context.close()
   })
 
   test('dressed seed corn, more than a lot holds, and a place off the table are answered, not planned over', async () => {
     const { context, page } = await openPage(home.browser)
-    page.setDefaultTimeout(8000)
     await openDemoKitchen(page, home.house.url)
     await openPlan(page, home.house.url)
     await page.getByRole('button', { name: 'Put by, by eye' }).click()
@@ -200,7 +199,7 @@ describeAtHome('planning a day', (home) => {
     await page.getByLabel('Dressed (treated) seed').check()
     await page.getByRole('button', { name: 'Bring it in' }).click()
     await page.getByText('Dressed (treated) seed corn is never food.').waitFor()
-    expect(await page.getByRole('button', { name: 'Lay out the day' }).isDisabled()).toBe(true)
+    await expect.poll(() => page.getByRole('button', { name: 'Lay out the day' }).isDisabled()).toBe(true)
 
     await goTo(page, '/house', 'The house')
     await page.getByRole('textbox', { name: 'Of the stove' }).fill('2440 m')
@@ -220,7 +219,6 @@ describeAtHome('planning a day', (home) => {
 
   test('the pantry gives what is on the shelf, and asks when more is taken than it holds', async () => {
     const { context, page, faults } = await openPage(home.browser)
-    page.setDefaultTimeout(8000)
     await openDemoKitchen(page, home.house.url)
     await goTo(page, '/pantry', 'Pantry')
     await fold(page, 'Put something on the shelf')
@@ -241,7 +239,7 @@ describeAtHome('planning a day', (home) => {
     await page.getByText('LF-3-F: 1 remaining, and this would take 2.').waitFor()
     await page.getByRole('link', { name: 'Labels for what is on the shelf' }).click()
     await page.getByRole('heading', { level: 1, name: 'Labels' }).waitFor()
-    expect(await seen(page, '.paper-look')).toContain('LF-3-F')
+    await expect.poll(() => seen(page, '.paper-look')).toContain('LF-3-F')
     expect(faults).toEqual([])
     await context.close()
   })

@@ -1,5 +1,4 @@
 /** Invented books in the middle of something, handed to the house server as another device of the kitchen would. */
-
 import { GUIDANCE_EDITION } from '@crib/guidance'
 import { type BodyOf, createAuthor, createId, type Kind, type StoredEntry } from '@crib/journal'
 import {

@@ -68,19 +68,19 @@ describeAtHome('a kitchen of two dozen households', (home) => {
     await count(page, 'Households sharing this kitchen').fill('24')
 
     // Literals of the scenario.
-    expect(await stampedText(page, 'Corn to shell')).toBe('26.7 lb')
-    expect(await stampedText(page, 'Clean corn for the pot')).toBe('24 lb') // 24.0, written without its empty tenth
-    expect(await stampedText(page, 'Dry shelled corn')).toBe('16 liquid qt')
-    expect(await stampedText(page, 'Jars to expect')).toBe('96')
-    expect(await stampedText(page, 'New lids to set out')).toBe('101')
-    expect(await stampedText(page, 'Canner loads')).toBe('9')
-    expect(await stampedText(page, 'Load records')).toBe('9')
-    expect(await stampedText(page, 'Jars for each household')).toBe('4')
-    expect(await stampedText(page, 'At pressure')).toBe('60 min')
-    expect(await stampedText(page, 'Use the', '.small-card[aria-label="A"]')).toBe('15 lb weight')
-    expect(await stampedText(page, 'Hold the needle at', '.small-card[aria-label="B"]')).toBe('11 psi')
-    expect(await stampedText(page, 'Use the', '.small-card[aria-label="C"]')).toBe('15 lb weight')
-    expect(await stampedText(page, 'The canners')).toBe('08:30 to 16:29')
+    await expect.poll(() => stampedText(page, 'Corn to shell')).toBe('26.7 lb')
+    await expect.poll(() => stampedText(page, 'Clean corn for the pot')).toBe('24 lb') // 24.0, written without its empty tenth
+    await expect.poll(() => stampedText(page, 'Dry shelled corn')).toBe('16 liquid qt')
+    await expect.poll(() => stampedText(page, 'Jars to expect')).toBe('96')
+    await expect.poll(() => stampedText(page, 'New lids to set out')).toBe('101')
+    await expect.poll(() => stampedText(page, 'Canner loads')).toBe('9')
+    await expect.poll(() => stampedText(page, 'Load records')).toBe('9')
+    await expect.poll(() => stampedText(page, 'Jars for each household')).toBe('4')
+    await expect.poll(() => stampedText(page, 'At pressure')).toBe('60 min')
+    await expect.poll(() => stampedText(page, 'Use the', '.small-card[aria-label="A"]')).toBe('15 lb weight')
+    await expect.poll(() => stampedText(page, 'Hold the needle at', '.small-card[aria-label="B"]')).toBe('11 psi')
+    await expect.poll(() => stampedText(page, 'Use the', '.small-card[aria-label="C"]')).toBe('15 lb weight')
+    await expect.poll(() => stampedText(page, 'The canners')).toBe('08:30 to 16:29')
     const sheet = await readSheet(page)
     for (const phrase of [
       'Seed first, then food',
@@ -119,7 +119,7 @@ describeAtHome('a kitchen of two dozen households', (home) => {
     await page.goto(new URL(`/canner/run?batch=${batchId}`, home.house.url).href)
     await page.getByRole('radio', { name: 'B', exact: true }).check()
     await page.getByRole('radio', { name: 'Yes: hot pack' }).check()
-    expect(await count(page, 'How many jars').inputValue()).toBe('9')
+    await expect.poll(() => count(page, 'How many jars').inputValue()).toBe('9')
     await fold(page, 'Whose jars')
     for (const name of ['the ford', 'the long lane']) {
       await page.getByLabel('Another household').fill(name)
@@ -157,8 +157,8 @@ describeAtHome('a kitchen of two dozen households', (home) => {
     await page.getByRole('radio', { name: 'Yes: hot pack' }).check()
     await page.getByText('Whose jars: the ford, the long lane').waitFor()
     await page.getByRole('radio', { name: 'It is done: type its log in' }).check()
-    expect(await page.getByLabel('Day of the first line').inputValue()).toBe(YESTERDAY)
-    expect(await line(4).getByLabel('Clock').inputValue()).toBe('09:08')
+    await expect.poll(() => page.getByLabel('Day of the first line').inputValue()).toBe(YESTERDAY)
+    await expect.poll(() => line(4).getByLabel('Clock').inputValue()).toBe('09:08')
     for (const [index, [event, minutes]] of log.entries()) if (index >= 4) await write(index + 1, at(minutes), event)
     await page.getByRole('button', { name: 'Write the log down' }).click()
     await page.getByRole('heading', { level: 1, name: 'B' }).waitFor()

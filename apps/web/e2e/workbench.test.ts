@@ -55,11 +55,11 @@ describeInBrowser('the workbench', () => {
     const wanted = page.getByLabel('True pressure wanted')
     await page.locator('#in-truePsi-faults').getByText('True pressure wanted is -11 psi').waitFor()
     await page.locator('#in-marksEveryPsi-faults').getByText('Marks on the face every is "each one"').waitFor()
-    expect(await wanted.evaluate((field) => field === document.activeElement)).toBe(true)
-    expect(await wanted.inputValue()).toBe('-11 psi')
-    expect(await page.getByLabel('Marks on the face every').inputValue()).toBe('each one')
+    await expect.poll(() => wanted.evaluate((field) => field === document.activeElement)).toBe(true)
+    await expect.poll(() => wanted.inputValue()).toBe('-11 psi')
+    await expect.poll(() => page.getByLabel('Marks on the face every').inputValue()).toBe('each one')
     await wanted.fill('11 psi')
-    expect(await page.locator('#in-truePsi-faults').textContent()).toBe('')
+    await expect.poll(() => page.locator('#in-truePsi-faults').textContent()).toBe('')
   })
 
   test('takes rows from a spreadsheet, with a comma named instead of guessed', async () => {
@@ -93,7 +93,7 @@ describeInBrowser('the workbench', () => {
     await other.page.goto(link)
     await other.page.getByText('These inputs came with the link.').waitFor()
     await other.page.locator('.bench-figure', { hasText: /^21 liquid qt/ }).waitFor()
-    expect(await other.page.getByLabel('Weight of shelled corn').inputValue()).toBe('31.5 lb')
+    await expect.poll(() => other.page.getByLabel('Weight of shelled corn').inputValue()).toBe('31.5 lb')
     await other.context.close()
   })
 

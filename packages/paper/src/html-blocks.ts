@@ -1,5 +1,4 @@
 /** Each block as semantic HTML; looks come from print-css.ts alone. Every text is escaped. */
-
 import type { CurvesBlock, CutJarBlock, PlotBlock } from './drawn-blocks.ts'
 import { escapeHtml } from './escape-html.ts'
 import { curvesPiece } from './layout/curves.ts'

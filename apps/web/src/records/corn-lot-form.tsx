@@ -1,5 +1,4 @@
 /** CornLotForm: brings corn into the book, as ears or shelled, by weight or by measure. Props: onKept(lotId)?. */
-
 import { convert, type Quantity, shelledCornKg, UNITS } from '@crib/science'
 import { formatWeight } from '@crib/wording'
 import { useState } from 'react'

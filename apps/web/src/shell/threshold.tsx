@@ -1,5 +1,4 @@
 /** Before a kitchen is chosen: open one's own book, join one the server holds, or look at the invented demo kitchen. */
-
 import type { KitchenSummary } from '@crib/journal'
 import { type FormEvent, lazy, Suspense, useEffect, useState } from 'react'
 import { useBook } from '../book/book.tsx'

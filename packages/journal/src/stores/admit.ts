@@ -1,5 +1,4 @@
 /** Whether an arriving entry may be kept: the one decision all stores share. */
-
 import type { EntryFault, Sha256Hex } from '../chain.ts'
 import { examineEntry, faultOf, missingNumbers } from '../chain.ts'
 import { NO_PREVIOUS_HASH, type StoredEntry, sha256Hex } from '../envelope.ts'

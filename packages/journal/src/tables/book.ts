@@ -1,5 +1,4 @@
 /** A kitchen's book as screens ask it: facts from tables, a page at a time, however long the book. */
-
 import type { Facts, KitchenFact, LedgerLine, Question, UnreadEntry } from '../fold/facts.ts'
 import { NO_FACTS } from '../fold/fold.ts'
 import { type EntryHistory, history } from '../fold/history.ts'

@@ -1,5 +1,4 @@
 /** A planned card onto paper: the likelier gauge's number, or the card that prints none. */
-
 import type { CardOutcome } from '@crib/planning'
 import type { Reckoned, Sentence } from '@crib/science'
 import type { Words } from '@crib/wording'

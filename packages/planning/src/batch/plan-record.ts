@@ -1,5 +1,4 @@
 /** What is written down of a plan, and what moves when one thing is changed. */
-
 import { GUIDANCE_EDITION } from '@crib/guidance'
 import { CODE_VERSION, type Json, shownValue } from '@crib/science'
 import type { BatchPlan } from './plan.ts'

@@ -1,5 +1,4 @@
 /** AirOfStore: what moisture corn comes to in the air of a place, if it lies there long enough. Props: lot. */
-
 import { findCalc } from '@crib/catalogue'
 import type { CornLotFact } from '@crib/journal'
 import { percentFraction } from '@crib/planning'

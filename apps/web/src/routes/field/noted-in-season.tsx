@@ -1,5 +1,4 @@
 /** NotedInSeason: everything seen of a planting, by its day. Props: planting. */
-
 import type { PlantingFact } from '@crib/journal'
 import { formatWeight } from '@crib/wording'
 import { useWords } from '../../words.tsx'

@@ -1,5 +1,4 @@
 /** ShellingSheet: ears of the crib shelled by hand: how long so many hands take, and what it gave. Props: none. */
-
 import { earsLeftKg, ownShellingRate, shellingTime } from '@crib/planning'
 import { convert, type Quantity } from '@crib/science'
 import { formatWeight } from '@crib/wording'

@@ -1,5 +1,4 @@
 /** Where it went: every pound of corn that went into the kettle, on the shelf, used, or named as a loss. */
-
 import { pantryShelf, whereItWent } from '@crib/planning'
 import { formatWeight } from '@crib/wording'
 import { useBook } from '../../book/book.tsx'

@@ -1,5 +1,4 @@
 /** Each canner's number to hold, small, with the way to its whole card. Props: plan, date. */
-
 import type { CannerFact } from '@crib/journal'
 import { type BatchPlan, cardOfCanner } from '@crib/planning'
 import { useBook } from '../../book/book.tsx'

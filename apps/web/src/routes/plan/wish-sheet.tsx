@@ -1,5 +1,4 @@
 /** The few answers only the keeper can give: how much of which corn, which ends, when, with whom. */
-
 import { cornTakenKg, type Ending, isStandingRead } from '@crib/planning'
 import { convert } from '@crib/science'
 import { formatWeight } from '@crib/wording'
