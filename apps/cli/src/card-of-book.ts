@@ -1,6 +1,13 @@
 /** Canner cards from the book, or from flags where nothing is written yet. */
 import type { CannerFact, Facts } from '@crib/journal'
-import { type CardOutcome, cardOfCanner, type HullingAlkali, isStandingRead, type JarSize } from '@crib/planning'
+import {
+  type CardOutcome,
+  cardOfCanner,
+  type HullingAlkali,
+  isStandingRead,
+  type JarSize,
+  seasonYearOf,
+} from '@crib/planning'
 import { convert, parseQuantity } from '@crib/science'
 import type { Command } from 'commander'
 import { badInput } from './exit-codes.ts'
@@ -65,7 +72,7 @@ export function cardsOfBook(facts: Facts, name: string | undefined, flags: CardF
     jarSize: readJarSize(flags.size),
     alkali,
     isHotPack: !flags.notHotPacked,
-    isStandingRead: isStandingRead(facts, alkali, Number(today.slice(0, 4))),
+    isStandingRead: isStandingRead(facts, alkali, seasonYearOf(facts, today)),
   }
   const kitchen = kitchenOf(facts, flags)
   const told = cannerToldByFlags(flags)

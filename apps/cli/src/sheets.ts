@@ -18,19 +18,20 @@ import {
   cannerLetter,
   cardOfCanner,
   type Day,
+  dayOf,
   foodLabel,
   isStandingRead,
   jarName,
   loadCode,
   processLog,
   runClock,
+  seasonYearOf,
   sheetAmounts,
   sortPaper,
 } from '@crib/planning'
 import { CODE_VERSION, convert, type Reckoned, type Unit } from '@crib/science'
 import { formatQuantity, type Words } from '@crib/wording'
 import type { CardOfCanner } from './card-of-book.ts'
-import { dateOf } from './clock-times.ts'
 import { EVENT_NAMES } from './event-typed.ts'
 import { badInput } from './exit-codes.ts'
 import { type PrintFlags, printSetting } from './print.ts'
@@ -142,7 +143,6 @@ export function logDocument(chosen: RunOfBook | null, { facts, flags, door, word
   if (!chosen) return blankLog({ head: {}, standing: [] }, setting, words)
   const { run, setup, records } = chosen
   const { loadCode: code, cannerName, jarCount, jarSize, gauge } = run.begun
-  const { zone } = door.terminal
   const elevationM = facts.kitchen?.elevationM
   const elevationFt = elevationM === undefined ? undefined : convert(elevationM, 'M', 'Ft')
   const log = processLog({
@@ -156,7 +156,7 @@ export function logDocument(chosen: RunOfBook | null, { facts, flags, door, word
   const { requiredReadingPsi, processMin } = run.begun
   const head = {
     loadCode: code,
-    date: dateOf(Date.parse(run.begun.at.instant), zone),
+    date: dayOf(run.begun.at),
     canner: cannerName,
     gauge,
     jars: `${jarCount} ${words.sentence(jarName(jarSize))}`,
@@ -236,7 +236,7 @@ function holdOf(facts: Facts, { input, kettle }: BatchPlan, cannerName: string, 
     jarSize: input.jarSize ?? 'quart',
     alkali: input.alkali,
     isHotPack: kettle.stages.at(-1)?.isHotPack === true,
-    isStandingRead: isStandingRead(facts, input.alkali, Number(today.slice(0, 4))),
+    isStandingRead: isStandingRead(facts, input.alkali, seasonYearOf(facts, today)),
   })
   return outcome?.kind === 'card' ? outcome.routes.find(({ usable }) => usable)?.holdAt : undefined
 }

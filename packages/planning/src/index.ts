@@ -408,9 +408,10 @@ export { daysForProbits, isStoreKnown, probitsInDays, type SeedStore } from './s
 export { probitsLeft, type SeedWhatIfInput, type StoreWay, seedWhatIf } from './seed/seed-what-if.ts'
 export { testBesideOthers } from './seed/two-tests.ts'
 export { type Amount, LB_PER_LIQUID_QT, shelledLb } from './shared/corn-measure.ts'
+export { dayOf } from './shared/day-of.ts'
 export { type OwnRecord, shrinkToOwn } from './shared/own-record.ts'
 export { PLANNING_CALCS } from './shared/planning-calcs.ts'
-export { seasonYearOf } from './shared/season-year.ts'
+export { seasonYearOf, seedOfSeason } from './shared/season-year.ts'
 export type { ElevationKnownBy } from './shared/set-pressure.ts'
 export { yearsOf } from './year/balance-of-year.ts'
 export {

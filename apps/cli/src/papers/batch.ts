@@ -1,7 +1,7 @@
 /** Papers of a planned batch: its sheet and its wall board. */
 import type { Facts } from '@crib/journal'
-import { dayForPlan, plannedInputs, planOfBatch } from '@crib/planning'
-import { dateOf, dayAfter } from '../clock-times.ts'
+import { dayForPlan, dayOf, plannedInputs, planOfBatch } from '@crib/planning'
+import { dayAfter } from '../clock-times.ts'
 import { badInput } from '../exit-codes.ts'
 import { batchSheetDocument, wallBoardDocument } from '../sheets.ts'
 import type { Asked, MakePaper } from './paper-flags.ts'
@@ -12,7 +12,7 @@ export const BATCH_PAPERS = {
 } satisfies Record<string, MakePaper>
 
 /** The batch named, else the latest of the book, with its day; of two days the one the sheet is for. */
-export function chosenBatch({ facts, flags, door }: Asked, part: 'hull' | 'can') {
+export function chosenBatch({ facts, flags }: Asked, part: 'hull' | 'can') {
   const batch = batchOf(facts, flags.batch)
   const outcome = batch && planOfBatch(batch)
   if (!batch && flags.batch === undefined) throw badInput('terminal:no-batch-yet')
@@ -21,7 +21,7 @@ export function chosenBatch({ facts, flags, door }: Asked, part: 'hull' | 'can')
   const planned = plannedInputs(batch)?.day
   const dayPlan = planned && dayForPlan(outcome, planned)
   const twoDays = planned?.dayCount === 2 ? dayPlan?.twoDays : null
-  const firstDate = planned?.date ?? dateOf(Date.parse(batch.plan.at.instant), door.terminal.zone)
+  const firstDate = planned?.date ?? dayOf(batch.plan.at)
   return {
     batchId: batch.batchId,
     plan: outcome,

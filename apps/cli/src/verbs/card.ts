@@ -1,6 +1,6 @@
 /** `crib card`: the one number to hold on each canner here, its reasons, and where the process stands. */
 import { GUIDANCE_EDITION } from '@crib/guidance'
-import { isStandingRead, standingFood } from '@crib/planning'
+import { isStandingRead, seasonYearOf, standingFood } from '@crib/planning'
 import { type BookFlags, withFacts, withOpenBook } from '../book.ts'
 import { cardLines } from '../card-lines.ts'
 import { type CardFlags, cardsOfBook, readAlkali, readJarSize, withCardFlags } from '../card-of-book.ts'
@@ -43,8 +43,8 @@ export const addCard: AddVerb = (program, door) => {
   /** Asked once a season and edition; after it the minutes are shown. */
   function readStanding(flags: CardVerbFlags, today: string): Promise<void> {
     const alkali = readAlkali(flags.alkali)
-    const seasonYear = Number(today.slice(0, 4))
     return withOpenBook(flags, terminal, async (book) => {
+      const seasonYear = seasonYearOf(book.facts, today)
       if (isStandingRead(book.facts, alkali, seasonYear)) return
       const body = { readingId: book.newId(), seasonYear, edition: GUIDANCE_EDITION, food: standingFood(alkali) }
       await noteDown(book, 'standing-read', body)

@@ -49,6 +49,17 @@ test('a jar plan stays closed until the standing was read, and the other endings
   expect(out).not.toContain('Canner loads')
 })
 
+test('in February the book still knows the seed and the reading of the autumn before', async () => {
+  await terminal.crib('card', '--read')
+  const seed = ['seasonYear=2026', 'how=by-eye', 'plantingsCount=2', 'places=["tin","cellar"]']
+  expect((await terminal.crib('note', 'seed-put-by', ...seed.flatMap((one) => ['--set', one]))).exitCode).toBe(0)
+  terminal.now = Date.parse('2027-02-14T10:00:00Z')
+  const { exitCode, out } = await plan('--ending', 'jars')
+  expect(exitCode).toBe(0)
+  expect(out).toContain('Canner loads')
+  expect((await terminal.crib('card', '--read')).out).not.toContain('Written down')
+})
+
 test('no seed this year needs a reason', async () => {
   const { exitCode, out } = await plan('--ending', 'freezer', '--seed', 'not-this-year')
   expect(exitCode).toBe(1)

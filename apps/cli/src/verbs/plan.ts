@@ -6,6 +6,7 @@ import {
   batchPlannedBody,
   type DayPlan,
   dayForPlan,
+  seasonYearOf,
 } from '@crib/planning'
 import { convert, shownValue } from '@crib/science'
 import { formatQuantity, formatReckoned } from '@crib/wording'
@@ -103,7 +104,7 @@ export const addPlan: AddVerb = (program, door) => {
 
 function planFromBook({ facts, words }: Pick<OpenBook, 'facts' | 'words'>, flags: PlanVerbFlags, date: string) {
   const wish = readWish(flags, facts)
-  const read = batchInputFromFacts(facts, wish, Number(date.slice(0, 4)))
+  const read = batchInputFromFacts(facts, wish, seasonYearOf(facts, date))
   if (read.kind === 'asks') {
     if (flags.corn !== undefined && read.asks.includes('corn'))
       throw badInput('terminal:nothing-left', { name: flags.corn })

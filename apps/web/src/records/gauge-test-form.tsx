@@ -2,6 +2,7 @@
 import { useId, useState } from 'react'
 import { useBook } from '../book/book.tsx'
 import { useHalfTyped } from '../half-typed.ts'
+import { localDay } from '../local-day.ts'
 import { ButtonRow, SideAction } from '../parts-of-the-sheet/actions.tsx'
 import { FieldError } from '../parts-of-the-sheet/field-error.tsx'
 import { ChoiceTags, DateField, TextField } from '../parts-of-the-sheet/fields.tsx'
@@ -141,10 +142,4 @@ function PsiField({
 /** A figure a household gauge can show: -5 to 30 psi, the same limit the book keeps. */
 function isPsi(text: string): boolean {
   return /^-?\d+(\.\d+)?$/.test(text.trim()) && Number(text) >= -5 && Number(text) <= 30
-}
-
-/** The calendar day where the device is. */
-export function localDay(date: Date): string {
-  const pad = (part: number) => String(part).padStart(2, '0')
-  return `${date.getFullYear()}-${pad(date.getMonth() + 1)}-${pad(date.getDate())}`
 }

@@ -1,5 +1,5 @@
 /** Planning a day: seed first, then a few answers, where jars stand if there are any, and the sheet. */
-import { seasonYearOf } from '@crib/planning'
+import { seasonYearOf, seedOfSeason } from '@crib/planning'
 import { Route, Switch } from 'wouter'
 import { useBook } from '../book/book.tsx'
 import { localDay } from '../local-day.ts'
@@ -15,7 +15,7 @@ import './plan/plan.css'
 export default function PlanScreen() {
   const { facts } = useBook()
   const seasonYear = seasonYearOf(facts, localDay())
-  const isSeedAnswered = Object.values(facts.seed).some((seed) => seed.seasonYear === seasonYear)
+  const isSeedAnswered = seedOfSeason(facts, seasonYear).length > 0
   return (
     <DraftProvider>
       <Switch>

@@ -1,5 +1,5 @@
 /** Seed: what is put by, season by season, before any of the corn is food; and the seed lots with their tests. */
-import { seasonYearOf, seedLine } from '@crib/planning'
+import { seasonYearOf, seedLine, seedOfSeason } from '@crib/planning'
 import { lazy } from 'react'
 import { Route, Switch } from 'wouter'
 import { useBook } from '../book/book.tsx'
@@ -46,7 +46,7 @@ function SeedSheet() {
   const choice = useWhichLot()
   const seeds = Object.values(facts.seed)
   const years = [...new Set(seeds.map((seed) => seed.seasonYear))].sort((a, b) => b - a)
-  const isAnswered = years.includes(seasonYear)
+  const isAnswered = seedOfSeason(facts, seasonYear).length > 0
   return (
     <Sheet title={say('shell:part-seed')} drawing="ear" lead={say('shell:seed-lead')}>
       {!isAnswered && (

@@ -166,6 +166,30 @@ test('the next thing is corn, then seed, then a plan, then the kettle', () => {
   })
 })
 
+test('seed is the next thing again when the next harvest comes in, and not for dressed seed corn bought in spring', () => {
+  const { author, entries } = kitchen()
+  const corn = (name: string, instant: string, treatedSeed = false) =>
+    entries.push(
+      author.write(
+        'corn-lot-brought-in',
+        { lotId: id(), name, cornType: 'flint', form: 'shelled', massKg: 4, asTyped: '4 kg', treatedSeed },
+        { happenedAt: { instant } },
+      ),
+    )
+  corn('Lantern flint', '2025-10-05T15:00:00.000Z')
+  entries.push(
+    author.write(
+      'seed-put-by',
+      { seedId: id(), seasonYear: 2025, how: 'by-eye', plantingsCount: 2, places: ['tin'] },
+      { happenedAt: { instant: '2025-10-06T15:00:00.000Z' } },
+    ),
+  )
+  corn('Sweet dressed', '2026-04-20T15:00:00.000Z', true)
+  expect(nextThing(foldFacts(entries), clock.now()).say).toBe('shell:next-plan')
+  corn('Lantern flint', '2026-10-08T15:00:00.000Z')
+  expect(nextThing(foldFacts(entries), clock.now()).say).toBe('shell:next-seed')
+})
+
 test('the next thing leads straight to the one open run, and to the list where several are open', () => {
   const { author, entries } = kitchen()
   const begin = (loadCode: string) => {

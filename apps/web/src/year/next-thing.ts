@@ -1,6 +1,8 @@
 /** The one next thing to do, from what the book says. */
 import type { BatchFact, Facts, RunFact } from '@crib/journal'
+import { seasonYearOf, seedOfSeason } from '@crib/planning/season'
 import type { MessageKey } from '@crib/wording'
+import { localDay } from '../local-day.ts'
 
 export interface NextThing {
   readonly say: MessageKey
@@ -21,7 +23,8 @@ export function nextThing(facts: Facts, nowMs: number): NextThing {
     }
   }
   if (!has(facts.cornLots)) return { say: 'shell:bring-in', why: 'shell:year-empty', href: '/crib' }
-  if (!has(facts.seed)) return { say: 'shell:next-seed', why: 'shell:next-seed-why', href: '/plan' }
+  if (seedOfSeason(facts, seasonYearOf(facts, localDay(new Date(nowMs)))).length === 0)
+    return { say: 'shell:next-seed', why: 'shell:next-seed-why', href: '/plan' }
   const batches = Object.values(facts.batches).filter((batch) => batch.begun && !isPutUp(facts, batch.batchId))
   if (batches.length > 0) {
     const href = only('/kettle', '', batches, ({ batchId }) => batchId)

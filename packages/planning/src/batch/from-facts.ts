@@ -9,6 +9,7 @@ import { bookTimings } from '../day/from-plan.ts'
 import type { SeedAnswer } from '../seed/seed-answer.ts'
 import type { Amount } from '../shared/corn-measure.ts'
 import { say } from '../shared/say.ts'
+import { seedOfSeason } from '../shared/season-year.ts'
 import type {
   AlkaliLot,
   BatchPlanInput,
@@ -169,9 +170,7 @@ function cornOf(wish: BatchWish, lot: CornLotFact | undefined): BatchPlanInput['
 
 /** The latest word on seed this season, for this lot first. */
 function latestSeed(facts: Facts, seasonYear: number, cornLotId: string | undefined): SeedFact | undefined {
-  const season = Object.values(facts.seed)
-    .filter((seed) => seed.seasonYear === seasonYear)
-    .sort((a, b) => (a.at.instant < b.at.instant ? 1 : -1))
+  const season = seedOfSeason(facts, seasonYear).sort((a, b) => (a.at.instant < b.at.instant ? 1 : -1))
   return (
     season.find((seed) => seed.lotId !== undefined && seed.lotId === cornLotId) ?? season.find((seed) => !seed.lotId)
   )
@@ -189,7 +188,6 @@ function seedAnswer(seed: SeedFact, isAlreadyTakenOut: boolean): SeedAnswer {
   }
 }
 
-/** The lot named, else the latest that works. */
 /** A lot a printed recipe knows: of the other alkalis no dose is in print, so no day is planned with them. */
 type HullingLot = AlkaliLotFact & { readonly alkali: HullingAlkali }
 
@@ -197,6 +195,7 @@ export function isHullingLot(lot: AlkaliLotFact): lot is HullingLot {
   return lot.alkali !== 'potassium-hydroxide' && lot.alkali !== 'sodium-carbonate'
 }
 
+/** The lot named, else the latest that works. */
 function chosenAlkaliLot(facts: Facts, wish: BatchWish): HullingLot | undefined {
   const lots = Object.values(facts.alkaliLots).filter(isHullingLot)
   if (wish.alkaliLotId) return lots.find(({ alkaliLotId }) => alkaliLotId === wish.alkaliLotId)

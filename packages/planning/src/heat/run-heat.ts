@@ -9,7 +9,7 @@ import { processLog } from '../canner/process-log.ts'
 import { createRunClock } from '../canner/run-clock.ts'
 import { runRecords } from '../canner/run-event.ts'
 import { pressureTrace } from '../canner/trace.ts'
-import { localDay } from '../pantry/shelf.ts'
+import { dayOf } from '../shared/day-of.ts'
 import type { LoggerTrace } from './logger-traces.ts'
 import { madeUpLikeRun } from './made-up-run.ts'
 import { type Replay, replayRun } from './replay.ts'
@@ -79,7 +79,7 @@ export function runHeat(facts: Facts, run: RunFact, logged?: LoggedRun): RunHeat
   return {
     run,
     zone: run.begun.at.zone,
-    onDay: localDay(run.begun.at),
+    onDay: dayOf(run.begun.at),
     measured,
     modelled,
     beside: replay.ok ? replay.beside : null,

@@ -4,6 +4,7 @@
  */
 import { type KeepingAdvice, type KeepingForm, keepingAdvice } from '@crib/guidance'
 import type { Facts, FoodLotFact } from '@crib/journal'
+import { dayOf } from '../shared/day-of.ts'
 
 export interface ShelfLot {
   readonly lot: FoodLotFact
@@ -41,7 +42,7 @@ export function shelfLot(lot: FoodLotFact, { runs }: Pick<Facts, 'runs'>): Shelf
   const form = KEPT_AS[lot.form]
   const advice = form && keepingAdvice(form)
   const run = lot.form === 'jar' && lot.runId !== undefined ? runs[lot.runId] : undefined
-  const putUpOn = localDay((run?.begun ?? lot).at)
+  const putUpOn = dayOf((run?.begun ?? lot).at)
   const keeps = advice?.keeps ?? null
   return {
     lot,
@@ -70,13 +71,6 @@ export function dayAfter(from: string, count: number, unit: 'Days' | 'Months'): 
     start.setUTCDate(Math.min(day, last))
   }
   return start.toISOString().slice(0, 10)
-}
-
-/** The day of a moment where it was. YYYY-MM-DD */
-export function localDay({ instant, zone }: Pick<FoodLotFact['at'], 'instant' | 'zone'>): string {
-  return new Intl.DateTimeFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(
-    new Date(instant),
-  )
 }
 
 function compare(a: string, b: string): number {

@@ -1,6 +1,7 @@
 /** The year's corn as strands of one braid: every weight from the book, every gap named. All in kg. */
 import type { CornLotFact, Facts, FoodLotFact } from '@crib/journal'
 import type { MessageKey } from '@crib/wording'
+import { yearOf } from '../shared/day-of.ts'
 
 export interface Strand {
   readonly id: 'cobs' | 'sorted-out' | 'seed' | 'kettle' | 'eaten' | 'given' | 'discarded' | 'left'
@@ -41,13 +42,6 @@ export function becameInYear({ foodLots }: Facts, year: number): readonly Became
     form,
     count: lots.reduce((sum, lot) => sum + (lot.form === form ? lot.count : 0), 0),
   })).filter(({ count }) => count > 0)
-}
-
-/** The year it was done, where the people were. */
-export function yearOf(lot: { readonly at: { readonly instant: string; readonly zone: string } }): number {
-  return Number(
-    new Intl.DateTimeFormat('en', { year: 'numeric', timeZone: lot.at.zone }).format(new Date(lot.at.instant)),
-  )
 }
 
 export function balanceOfYear({ cornLots }: Facts, year: number): BalanceOfYear {

@@ -6,9 +6,10 @@ import type { Facts, FoodLotFact } from '@crib/journal'
 import type { Reckoned, Sentence } from '@crib/science'
 import { germinationOfTest } from '../seed/germination.ts'
 import { seedLotView } from '../seed/seed-lot-view.ts'
+import { yearOf } from '../shared/day-of.ts'
 import { nearest, reckon } from '../shared/reckon.ts'
 import { say } from '../shared/say.ts'
-import { balanceOfYear, becameInYear, type Strand, yearOf } from './balance-of-year.ts'
+import { balanceOfYear, becameInYear, type Strand } from './balance-of-year.ts'
 
 export interface PutUpOfYear {
   readonly form: FoodLotFact['form']

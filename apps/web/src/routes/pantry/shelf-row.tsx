@@ -3,7 +3,7 @@
  * LotLines: the same without taking. Props: row. LeftTheShelf: what became of what is gone. Props: lot.
  */
 import type { FoodLotFact } from '@crib/journal'
-import type { ShelfLot } from '@crib/planning'
+import { dayOf, type ShelfLot } from '@crib/planning'
 import { useBook } from '../../book/book.tsx'
 import { ButtonRow, Fold, Reasons, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
@@ -88,12 +88,12 @@ export function LeftTheShelf({ lot }: { readonly lot: FoodLotFact }) {
     ...lot.uses.map(({ how, count = 0, toWhom = '', at }) => ({
       at,
       key: how === 'given' && toWhom ? `pantry:used-${how}-to` : `pantry:used-${how}`,
-      params: { count, toWhom, day: dayText(at.instant.slice(0, 10)) },
+      params: { count, toWhom, day: dayText(dayOf(at)) },
     })),
     ...lot.openings.map(({ found, count, at }) => ({
       at,
       key: found === 'good' ? 'pantry:used-opened-good' : 'pantry:used-opened-not',
-      params: { count, found: say(`pantry:found-${found}`), day: dayText(at.instant.slice(0, 10)) },
+      params: { count, found: say(`pantry:found-${found}`), day: dayText(dayOf(at)) },
     })),
   ].sort((a, b) => (a.at.instant < b.at.instant ? -1 : +(a.at.instant > b.at.instant)))
   return <Reasons title={say('pantry:left-the-shelf')} sentences={gone.map(({ key, params }) => ({ key, params }))} />

@@ -3,6 +3,7 @@ import { findProcess, headspaceRule } from '@crib/guidance'
 import type { RunFact } from '@crib/journal'
 import { type PaperDocument, processLogOfPlan, processLog as processLogSheet } from '@crib/paper'
 import {
+  dayOf,
   type HullingAlkali,
   type JarSize,
   jarName,
@@ -77,7 +78,7 @@ export function runLogDocument(desk: Desk, run: RunFact): PaperDocument {
     {
       head: {
         loadCode: begun.loadCode,
-        date: begun.at.instant.slice(0, 10),
+        date: dayOf(begun.at),
         canner: begun.cannerName,
         gauge: words.say(`shell:gauge-${begun.gauge}`),
         jars: `${begun.jarCount}, ${words.sentence(jarName(begun.jarSize))}`,
