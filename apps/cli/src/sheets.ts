@@ -28,6 +28,7 @@ import {
   seasonYearOf,
   sheetAmounts,
   sortPaper,
+  testDueOn,
 } from '@crib/planning'
 import { CODE_VERSION, convert, type Reckoned, type Unit } from '@crib/science'
 import { formatQuantity, type Words } from '@crib/wording'
@@ -125,17 +126,12 @@ function gaugeTestOf({ testedOn, tester, readings }: CannerFact['gaugeTests'][nu
   return {
     testedOn,
     tester,
-    dueOn: yearAfter(testedOn),
+    dueOn: testDueOn(testedOn),
     points: readings.map(({ truePsi, readsPsi }) => ({
       truth: plain(truePsi, 'PsiGauge', 0.01),
       reads: plain(readsPsi, 'PsiGauge', 0.01),
     })),
   }
-}
-
-/** A dial is tested again a year on. */
-function yearAfter(day: string): string {
-  return `${Number(day.slice(0, 4)) + 1}${day.slice(4).replace('-02-29', '-03-01')}`
 }
 
 export function logDocument(chosen: RunOfBook | null, { facts, flags, door, words }: Sheet): PaperDocument {

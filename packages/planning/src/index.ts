@@ -113,7 +113,7 @@ export {
 export { type CardWish, cardOfCanner, WEIGHTS_LB } from './canner/card-of-canner.ts'
 export { dayOfInstant, instantOnDay, lastInstantOfClock, logInstants } from './canner/clock-instants.ts'
 export { confirmHold, type HoldConfirmed } from './canner/confirm-hold.ts'
-export { type Dial, type DialTest, dialOf } from './canner/dial.ts'
+export { type Dial, type DialTest, dialOf, testDueOn } from './canner/dial.ts'
 export { type GaugeCard, nextTestSentence } from './canner/gauge-card.ts'
 export { cannerLetter, type LoadCodeParts, loadCode } from './canner/load-code.ts'
 export {

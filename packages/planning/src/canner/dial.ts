@@ -22,6 +22,18 @@ export interface Dial {
 
 /** A dial is tested again after this. [days]  @source iowa-state-gauge-2024 */
 export const TEST_EVERY_DAYS = 365
+const DAY_MS = 86_400_000
+
+/**
+ * The day by which a dial tested on `testedOn` is tested again, both YYYY-MM-DD.
+ *
+ * @throws {RangeError} when `testedOn` is no date.
+ */
+export function testDueOn(testedOn: string): string {
+  const due = new Date(Date.parse(testedOn) + TEST_EVERY_DAYS * DAY_MS)
+  if (Number.isNaN(due.getTime())) throw new RangeError(`"${testedOn}" is no date; write it as 2026-04-02`)
+  return due.toISOString().slice(0, 10)
+}
 
 export interface DialReading {
   readonly verdict: GaugeVerdict
@@ -116,7 +128,7 @@ export function dialOf(canner: Pick<CannerFact, 'gaugeTests'>, today: string): D
 
 /** Whole days from one calendar date to another, both YYYY-MM-DD; 0 when the first lies ahead. @throws {RangeError} */
 export function daysBetween(from: string, to: string): number {
-  const days = (Date.parse(to) - Date.parse(from)) / 86_400_000
+  const days = (Date.parse(to) - Date.parse(from)) / DAY_MS
   if (!Number.isFinite(days)) throw new RangeError(`${from} to ${to}: two dates as YYYY-MM-DD are needed`)
   return Math.max(0, Math.floor(days))
 }

@@ -29,6 +29,7 @@ import {
   planOfBatch,
   sheetAmounts,
   sortPaper,
+  testDueOn,
 } from '@crib/planning'
 import { CODE_VERSION, ceilCount, convert, type Reckoned, type Unit } from '@crib/science'
 import { formatQuantity, type Words } from '@crib/wording'
@@ -231,12 +232,10 @@ export function cannerCardDocument(
 }
 
 function gaugeTestOf({ testedOn, tester, readings }: CannerFact['gaugeTests'][number]): GaugeTest {
-  const due = new Date(`${testedOn}T00:00:00Z`)
-  due.setUTCFullYear(due.getUTCFullYear() + 1)
   return {
     testedOn,
     tester,
-    dueOn: due.toISOString().slice(0, 10),
+    dueOn: testDueOn(testedOn),
     points: readings.map(({ truePsi, readsPsi }) => ({
       truth: asTyped(truePsi, 'PsiGauge'),
       reads: asTyped(readsPsi, 'PsiGauge'),
