@@ -15,6 +15,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['apps/web/e2e/**/*.test.ts'],
+          globalSetup: 'apps/web/e2e/built-screens.ts',
           // One real Chromium and one real server at a time: two cores.
           fileParallelism: false,
           testTimeout: 240_000,

@@ -222,6 +222,7 @@ describeInBrowser('a canner run', () => {
     await tap(page, 'Needle at 12 psi (83 kPa)')
     await page.clock.pauseAt(at('10:40'))
     await tap(page, 'Needle dipped')
+    await page.getByText('Bring the needle back to 12 psi').waitFor()
     await page.clock.pauseAt(at('13:00'))
     await openAnew(page)
     await page.getByText('Bring the needle back to 12 psi').waitFor()

@@ -9,9 +9,8 @@ import { join } from 'node:path'
 import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type RunningServer, type ServerOptions, startServer } from '../../server/src/index.ts'
+import { builtScreens } from './built-screens.ts'
 import { KITCHEN_ZONE } from './kitchen-day.ts'
-
-const ROOT = join(import.meta.dirname, '../../..')
 
 const ARGS = [
   '--no-sandbox',
@@ -63,20 +62,6 @@ export async function launchKeptProfile(folder: string): Promise<BrowserContext>
   })
 }
 
-/** Builds the screens as they are now into `folder`: a build of its own, so that no other one changes them under a test. */
-export function buildScreens(folder: string): void {
-  const vite = join(ROOT, 'node_modules/vite/bin/vite.js')
-  execFileSync(
-    process.execPath,
-    [vite, 'build', 'apps/web', '--outDir', folder, '--emptyOutDir', '--logLevel', 'error'],
-    {
-      cwd: ROOT,
-      // The test runner's own NODE_ENV would build the screens for development.
-      env: { ...process.env, NODE_ENV: 'production' },
-    },
-  )
-}
-
 export interface House {
   readonly url: string
   readonly bookFile: string
@@ -92,8 +77,7 @@ export interface House {
 export async function startHouse(host?: string, backup?: ServerOptions['backup']): Promise<House> {
   const folder = mkdtempSync(join(tmpdir(), 'kettle-e2e-'))
   const bookFile = join(folder, 'book.sqlite')
-  const webDist = join(folder, 'screens')
-  buildScreens(webDist)
+  const webDist = builtScreens()
   const start = (port: number) =>
     startServer({ port, bookFile, webDist, ...(host && { host }), ...(backup && { backup }) })
   let server: RunningServer | null = await start(0)

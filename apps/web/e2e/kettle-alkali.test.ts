@@ -5,17 +5,16 @@ import { describeAtHome, type House, openPage } from './harness.ts'
 import { axeFindings, sidewaysPx } from './look-at.ts'
 import { seen, stampedText } from './reading.ts'
 import { type PlannedBook, tellPlannedBatch } from './told-batch.ts'
+import { joinBook } from './told-books.ts'
 
 /** 3 November 2026 in Toronto, five hours behind UTC. */
 const at = (clock: string) => new Date(`2026-11-03T${clock}:00-05:00`)
 
 const tap = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click()
 
-async function openWalk(page: Page, house: House, { kitchenId, batchId }: PlannedBook): Promise<void> {
-  await page.goto(house.url)
-  await page.getByRole('button', { name: `ending in ${kitchenId.slice(-4)}` }).click()
-  await page.getByText('Ostrey Point').first().waitFor()
-  await page.goto(`${house.url}kettle/${batchId}`)
+async function openWalk(page: Page, house: House, book: PlannedBook): Promise<void> {
+  await joinBook(page, house, book)
+  await page.goto(`${house.url}kettle/${book.batchId}`)
   await page.getByRole('button', { name: 'Sort the dry corn' }).waitFor()
 }
 

@@ -50,11 +50,9 @@ describeAtHome('at the boil', (home) => {
 
   test('the dose stands with what is left of it and the next step, half at first', async () => {
     const { context, page } = await openPage(home.browser)
-    const { kitchenId, batchId } = await tellPlannedBatch(home.house, Date.now())
-    await page.goto(home.house.url)
-    await page.getByRole('button', { name: `ending in ${kitchenId.slice(-4)}` }).click()
-    await page.getByText('Ostrey Point').first().waitFor()
-    await page.goto(`${home.house.url}kettle/${batchId}`)
+    const book = await tellPlannedBatch(home.house, Date.now())
+    await joinBook(page, home.house, book)
+    await page.goto(`${home.house.url}kettle/${book.batchId}`)
     await page.getByRole('button', { name: 'Boil in alkali until the hulls slip' }).click()
     await page.getByRole('button', { name: 'Begin, with this water' }).click()
     await page.getByText('Half of it first, then a quarter at a time').waitFor()

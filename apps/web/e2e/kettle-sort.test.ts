@@ -4,6 +4,7 @@ import { expect, test } from 'vitest'
 import { describeAtHome, openPage } from './harness.ts'
 import { axeFindings, putOn, THEMES } from './look-at.ts'
 import { tellPlannedBatch } from './told-batch.ts'
+import { joinBook } from './told-books.ts'
 
 const tap = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click()
 /** Once it is written down, a stage folds away by itself. */
@@ -13,11 +14,9 @@ const open = (page: Page, name: string) => page.getByText(name, { exact: true })
 describeAtHome('the sort after the cook', (home) => {
   const openSort = async (): Promise<Page> => {
     const { page } = await openPage(home.browser)
-    const { kitchenId, batchId } = await tellPlannedBatch(home.house, Date.now())
-    await page.goto(home.house.url)
-    await page.getByRole('button', { name: `ending in ${kitchenId.slice(-4)}` }).click()
-    await page.getByText('Ostrey Point').first().waitFor()
-    await page.goto(`${home.house.url}kettle/${batchId}`)
+    const book = await tellPlannedBatch(home.house, Date.now())
+    await joinBook(page, home.house, book)
+    await page.goto(`${home.house.url}kettle/${book.batchId}`)
     await tap(page, 'Sort again, wet')
     return page
   }

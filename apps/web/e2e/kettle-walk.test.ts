@@ -3,17 +3,16 @@ import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
 import { describeAtHome, type House, openPage } from './harness.ts'
 import { type PlannedBook, tellPlannedBatch } from './told-batch.ts'
+import { joinBook } from './told-books.ts'
 
 /** 3 November 2026 in Toronto, five hours behind UTC. */
 const at = (clock: string) => new Date(`2026-11-03T${clock}:00-05:00`)
 
 const tap = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click()
 
-async function openWalk(page: Page, house: House, { kitchenId, batchId }: PlannedBook): Promise<void> {
-  await page.goto(house.url)
-  await page.getByRole('button', { name: `ending in ${kitchenId.slice(-4)}` }).click()
-  await page.getByText('Ostrey Point').first().waitFor()
-  await page.goto(`${house.url}kettle/${batchId}`)
+async function openWalk(page: Page, house: House, book: PlannedBook): Promise<void> {
+  await joinBook(page, house, book)
+  await page.goto(`${house.url}kettle/${book.batchId}`)
   await page.getByRole('button', { name: 'Sort the dry corn' }).waitFor()
 }
 

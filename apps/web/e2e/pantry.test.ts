@@ -35,6 +35,7 @@ describeInBrowser('the pantry', () => {
   async function joinVillage(page: Page): Promise<void> {
     await page.goto(house.url)
     await page.getByRole('button', { name: `ending in ${village.kitchenId.slice(-4)}` }).click()
+    await page.getByRole('heading', { level: 1, name: 'The year' }).waitFor()
     await page.getByText('Millrind').first().waitFor()
   }
   const open = async (page: Page, path: string, heading: string) => {

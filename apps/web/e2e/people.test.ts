@@ -5,19 +5,19 @@ import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { type RunningServer, startServer } from '../../server/src/index.ts'
-import { bringInCorn, buildScreens, describeInBrowser, goTo, launchChromium, openPage } from './harness.ts'
+import { builtScreens } from './built-screens.ts'
+import { bringInCorn, describeInBrowser, goTo, launchChromium, openPage } from './harness.ts'
 import { axeFindings, putOn, setTextSize, sidewaysPx, THEMES } from './look-at.ts'
 
 const PASSPHRASE = 'ash and water and patience'
 
 describeInBrowser('people', () => {
   const folder = mkdtempSync(join(tmpdir(), 'kettle-people-'))
-  const webDist = join(folder, 'screens')
+  const webDist = builtScreens()
   let browser: Browser
   let server: RunningServer
 
   beforeAll(async () => {
-    buildScreens(webDist)
     server = await startServer({ port: 0, host: '127.0.0.2', bookFile: join(folder, 'book.sqlite'), webDist })
     browser = await launchChromium()
   })

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest'
 import { entriesOnServer } from './hark-lake.ts'
 import { describeAtHome, openPage } from './harness.ts'
 import { tellPlannedBatch } from './told-batch.ts'
+import { joinBook } from './told-books.ts'
 
 /** As large as a telephone's camera makes them. */
 function cameraPicture(): Buffer {
@@ -19,11 +20,9 @@ function cameraPicture(): Buffer {
 describeAtHome('a picture at the kettle', (home) => {
   test('is made smaller, kept over a reload, copied to the house server, and taken out again', async () => {
     const { context, page, faults } = await openPage(home.browser)
-    const { kitchenId, batchId } = await tellPlannedBatch(home.house, Date.now())
-    await page.goto(home.house.url)
-    await page.getByRole('button', { name: `ending in ${kitchenId.slice(-4)}` }).click()
-    await page.getByText('Ostrey Point').first().waitFor()
-    await page.goto(`${home.house.url}kettle/${batchId}`)
+    const book = await tellPlannedBatch(home.house, Date.now())
+    await joinBook(page, home.house, book)
+    await page.goto(`${home.house.url}kettle/${book.batchId}`)
 
     const field = page.getByLabel('Take a picture')
     await field.setInputFiles({ name: 'notes.txt', mimeType: 'text/plain', buffer: Buffer.from('no picture') })
@@ -44,7 +43,7 @@ describeAtHome('a picture at the kettle', (home) => {
       .toBe(1)
     const [kept] = (await entriesOnServer(home.house)).filter(isPhoto)
     const told = kept!.body!.value as { image: string; ofId: string }
-    expect(told.ofId).toBe(batchId)
+    expect(told.ofId).toBe(book.batchId)
     const bytes = Buffer.from(told.image, 'base64')
     expect(bytes.subarray(0, 3).toString('hex')).toBe('ffd8ff')
     expect(bytes.includes('Exif')).toBe(false)

@@ -381,9 +381,10 @@ export function untestedDial(house: House): Promise<ToldBook> {
 }
 
 /** Goes on with a book the house server holds, as a second device does. */
-export async function joinBook(page: Page, house: House, { kitchenId }: ToldBook): Promise<void> {
+export async function joinBook(page: Page, house: House, { kitchenId }: Pick<ToldBook, 'kitchenId'>): Promise<void> {
   await page.goto(house.url)
   await page.getByRole('button', { name: `ending in ${kitchenId.slice(-4)}` }).click()
   await page.getByRole('heading', { level: 1, name: 'The year' }).waitFor()
+  // The kitchen's name stands at the head once its lines have come from the house.
   await page.getByText('Ostrey Point').first().waitFor()
 }
