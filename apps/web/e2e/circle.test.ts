@@ -26,6 +26,8 @@ describeAtHome('the circle of the year', (home) => {
   // Kettlebrook Hollow of scenario S1 (invented), from the autumn of one year to the field of another.
   test('goes from ears to tins, food, a spring test and the next field, with paper for each step', async () => {
     const { context, page, faults } = await openPage(home.browser)
+    // A year after the harvest, a week after the last test that is told here.
+    await context.clock.install({ time: new Date('2026-11-27T12:00:00-05:00') })
     await openOwnBook(page, home.house.url, 'Kettlebrook Hollow')
 
     // A field that stands: plot, sowing, stand, flowering.

@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { practiceLog } from '@crib/planning'
 import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
-import { harkLake, settleRun, tap } from './hark-lake.ts'
+import { at, harkLake, settleRun, tap } from './hark-lake.ts'
 import { describeAtHome, goTo, openDemoKitchen, openPage } from './harness.ts'
 import { fold, seen, stampedText } from './reading.ts'
 
@@ -171,6 +171,8 @@ describeAtHome('heat in the jar', (home) => {
 
   test('a file dropped on the page becomes a filled process log, each column asked about and each line confirmed', async () => {
     const { context, page, faults } = await openPage(home.browser)
+    // The evening of the scenario's day: its dial was tested that spring.
+    await context.clock.install({ time: at('20:00') })
     await harkLake(page, home.house.url)
     await settleRun(page)
     await tap(page, 'I hold 12 psi: begin')
