@@ -108,7 +108,7 @@ export const LAPTOP = { width: 1280, height: 800 }
 export interface Home {
   readonly house: House
   readonly browser: Browser
-  /** A device of its own with a new book of that kitchen; a step that waits longer than 20 s fails. */
+  /** A device of its own with a new book of that kitchen. */
   openBook(kitchen?: string): Promise<OpenedPage>
 }
 
