@@ -11,15 +11,14 @@ import { KEEPING_LOOKS } from './looks-of-keeping.ts'
 import { PAGES } from './pages.ts'
 import {
   duringABatch,
-  fieldInSilk,
   joinBook,
   runningCanner,
-  seedInTins,
   stockedPantry,
   type ToldBook,
   testedAlkali,
   untestedDial,
 } from './told-books.ts'
+import { fieldInSilk, seedInTins } from './told-seed.ts'
 
 export interface Look {
   readonly state: State

@@ -1,10 +1,9 @@
 /** Scenario S2's batch (invented), planned and told to the house server as another device of the kitchen would. */
-import { type BodyOf, createAuthor, createId, type Kind, type StoredEntry } from '@crib/journal'
+import type { BodyOf, Kind, StoredEntry } from '@crib/journal'
 import { batchPlan, batchPlannedBody } from '@crib/planning'
 import type { House } from './harness.ts'
-import { KITCHEN_ZONE } from './kitchen-day.ts'
+import { tellingDevice, tellTheHouse } from './teller.ts'
 
-const RANDOM = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
 const FT_M = 0.3048
 const LB_KG = 0.45359237
 const LIQUID_QT_L = 0.946352946
@@ -24,22 +23,11 @@ export async function tellPlannedBatch(
   ash: 'M-1' | 'M-0' = 'M-1',
   titrated = false,
 ): Promise<PlannedBook> {
-  const clock = { now: () => atMs }
-  const newId = () => createId(clock, RANDOM)
-  const kitchenId = newId()
+  const { kitchenId, author, newId } = tellingDevice(() => atMs)
   const batchId = newId()
   const lotId = newId()
   const alkaliLotId = newId()
   const oldAshId = newId()
-  const author = createAuthor({
-    kitchenId,
-    deviceId: newId(),
-    personId: newId(),
-    head: null,
-    clock,
-    random: RANDOM,
-    zone: KITCHEN_ZONE,
-  })
   const entries: StoredEntry[] = []
   const tell = <K extends Kind>(kind: K, body: BodyOf<K>) => entries.push(author.write(kind, body))
   tell('kitchen-opened', { kitchenId, name: 'Ostrey Point', demo: false })
@@ -86,11 +74,6 @@ export async function tellPlannedBatch(
   if (plan.kind !== 'planned') throw new Error('the plan was refused')
   const beside = { cornLotId: lotId, alkaliLotId: ash === 'M-1' ? alkaliLotId : oldAshId }
   tell('batch-planned', batchPlannedBody({ batchId, title: 'Lantern flint, 9 lb', plan, beside }))
-  const response = await fetch(`${house.url}api/entries`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ entries }),
-  })
-  if (!response.ok) throw new Error(`the story was refused: ${await response.text()}`)
+  await tellTheHouse(house, entries)
   return { kitchenId, batchId }
 }

@@ -1,23 +1,12 @@
 /** Invented books in the middle of something, handed to the house server as another device of the kitchen would. */
 import { GUIDANCE_EDITION } from '@crib/guidance'
-import { type BodyOf, createAuthor, createId, type Kind, type StoredEntry } from '@crib/journal'
-import {
-  type BatchPlan,
-  type BatchPlanInput,
-  batchPlan,
-  type FieldPlanInput,
-  fieldPlan,
-  fieldPlannedBody,
-  planRecord,
-  standingFood,
-} from '@crib/planning'
+import type { BodyOf, Kind, StoredEntry } from '@crib/journal'
+import { type BatchPlan, type BatchPlanInput, batchPlan, planRecord, standingFood } from '@crib/planning'
 import type { Page } from 'playwright-core'
-import { KETTLEBROOK_FIELD } from '../../../packages/planning/testing/kettlebrook-field.ts'
 import type { House } from './harness.ts'
-import { KITCHEN_ZONE, kitchenDay, kitchenYear } from './kitchen-day.ts'
+import { kitchenDay, kitchenYear } from './kitchen-day.ts'
+import { tellingDevice, tellTheHouse } from './teller.ts'
 
-const RANDOM = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
-const CLOCK = { now: () => Date.now() }
 const FT_M = 0.3048
 const LB_KG = 0.45359237
 const LIQUID_QT_L = 0.946352946
@@ -37,17 +26,18 @@ export interface ToldBook {
   readonly foodLotId: string
 }
 
-interface Teller {
+export interface Teller {
   readonly book: ToldBook
   /** Marked as invented on every page. */
   readonly demo: boolean
+  newId(): string
   tell<K extends Kind>(kind: K, body: BodyOf<K>, minutesAgo?: number): void
 }
 
-async function tellBook(house: House, demo: boolean, story: (teller: Teller) => void): Promise<ToldBook> {
-  const newId = () => createId(CLOCK, RANDOM)
+export async function tellBook(house: House, demo: boolean, story: (teller: Teller) => void): Promise<ToldBook> {
+  const { kitchenId, author, newId } = tellingDevice()
   const book = {
-    kitchenId: newId(),
+    kitchenId,
     batchId: newId(),
     runId: newId(),
     plotId: newId(),
@@ -58,37 +48,22 @@ async function tellBook(house: House, demo: boolean, story: (teller: Teller) => 
     cornLotId: newId(),
     foodLotId: newId(),
   }
-  const author = createAuthor({
-    kitchenId: book.kitchenId,
-    deviceId: newId(),
-    personId: newId(),
-    head: null,
-    clock: CLOCK,
-    random: RANDOM,
-    zone: KITCHEN_ZONE,
-  })
   const entries: StoredEntry[] = []
   story({
     book,
     demo,
+    newId,
     tell: (kind, body, minutesAgo = 0) =>
       entries.push(author.write(kind, body, { happenedAt: { instant: Date.now() - minutesAgo * 60_000 } })),
   })
-  const response = await fetch(`${house.url}api/entries`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ entries }),
-  })
-  const { results } = (await response.json()) as { results: readonly { readonly outcome: string }[] }
-  const refused = results.filter(({ outcome }) => outcome !== 'accepted')
-  if (!response.ok || refused.length > 0) throw new Error(`the story was refused: ${JSON.stringify(refused)}`)
+  await tellTheHouse(house, entries)
   return book
 }
 
 /** S2's kitchen: 9 lb Lantern flint, ash M-1 with its record, one pot, one canner, seed by eye; two days ago. */
-function ostreyPoint({ book, demo, tell }: Teller, isDialTested = true): void {
+export function ostreyPoint({ book, demo, newId, tell }: Teller, isDialTested = true): void {
   const { alkaliLotId, cornLotId: lotId } = book
-  const [potId, seedId] = [1, 2].map(() => createId(CLOCK, RANDOM)) as [string, string]
+  const [potId, seedId] = [1, 2].map(() => newId()) as [string, string]
   const twoDays = 2880
   tell('kitchen-opened', { kitchenId: book.kitchenId, name: 'Ostrey Point', demo }, twoDays)
   tell('kitchen-noted', { kitchenId: book.kitchenId, elevationM: 820 * FT_M, elevationKnownBy: 'map' }, twoDays)
@@ -131,11 +106,11 @@ const S2: BatchPlanInput = {
   isStandingRead: true,
 }
 
-function planned({ book, tell }: Teller): BatchPlan {
+function planned({ book, newId, tell }: Teller): BatchPlan {
   const plan = batchPlan(S2)
   if (plan.kind === 'refused') throw new Error(`S2 should be plannable, and is refused as ${plan.refused}`)
   const read = { seasonYear: kitchenYear(), edition: GUIDANCE_EDITION, food: standingFood('ash') }
-  tell('standing-read', { readingId: createId(CLOCK, RANDOM), ...read }, 130)
+  tell('standing-read', { readingId: newId(), ...read }, 130)
   tell('batch-planned', { batchId: book.batchId, title: 'Lantern flint', ...planRecord(plan) }, 120)
   return plan
 }
@@ -201,7 +176,7 @@ export function stockedPantry(house: House): Promise<ToldBook> {
   return tellBook(house, false, (teller) => {
     ostreyPoint(teller)
     planned(teller)
-    const { book, tell } = teller
+    const { book, newId, tell } = teller
     const { runId, batchId } = book
     const loadCode = 'YC-1'
     tell(
@@ -233,7 +208,7 @@ export function stockedPantry(house: House): Promise<ToldBook> {
     ]
     for (const [type, minutesAgo] of log) tell('run-event', { runId, event: { type } }, minutesAgo)
     tell('run-event', { runId, event: { type: 'seal-seen', sealedCount: 5, unsealedCount: 1 } }, 300)
-    const [fridge, freezer] = [1, 2].map(() => createId(CLOCK, RANDOM)) as [string, string]
+    const [fridge, freezer] = [1, 2].map(() => newId()) as [string, string]
     const jars = book.foodLotId
     const departures = ['Vented 7 min; 10 min of steady steam is published. Air was left in.']
     const load = { batchId, runId, loadCode, jarSize: 'quart', departures } as const
@@ -246,31 +221,6 @@ export function stockedPantry(house: House): Promise<ToldBook> {
     tell('food-put-up', { lotId: freezer, batchId, loadCode: 'K-1', form: 'freezer', count: 4, massKg: 2 }, 280)
     tell('lot-used', { lotId: jars, count: 1, how: 'eaten' }, 20)
     tell('lot-used', { lotId: book.cornLotId, massKg: 6 * LB_KG, how: 'used-in-batch', batchId }, 1400)
-  })
-}
-
-/** S1's seed in two tins, tested 46 of 50 and some of it given: 60 parent ears, 110 kernels in an ounce. */
-export function seedInTins(house: House): Promise<ToldBook> {
-  return tellBook(house, false, (teller) => {
-    ostreyPoint(teller)
-    const { book, tell } = teller
-    const { seedLotId } = book
-    tell('seed-lot-recorded', {
-      seedLotId,
-      name: 'Heron Foot flint',
-      seasonYear: kitchenYear(),
-      putByOn: kitchenDay(40),
-      source: 'own',
-      parentEarsCount: 60,
-      kernelsCount: 1150,
-      kernelsPerOz: 110,
-      containers: [
-        { container: 'tin', place: 'the loft' },
-        { container: 'glass jar', place: 'the cellar' },
-      ],
-    })
-    tell('germination-tested', { seedLotId, testedOn: kitchenDay(5), sproutedCount: 46, ofCount: 50 })
-    tell('seed-given', { seedLotId, givenOn: kitchenDay(4), kernelsCount: 20, toWhom: 'a niece' })
   })
 }
 
@@ -304,74 +254,6 @@ export function testedAlkali(house: House): Promise<ToldBook> {
       tell('stage-noted', { ...pot, stageId: rinse, what: 'done', waterL: 7.5 }, ago)
     }
     tell('cook-noted', { ...pot, seen: { type: 'rinse-tested', way: 'stood', stripPH: 9.5 } }, 60)
-  })
-}
-
-/** A plot sown in spring that silked, with other corn near by, its next plan, ears in the crib and off-types counted over years. */
-export function fieldInSilk(house: House): Promise<ToldBook> {
-  return tellBook(house, false, (teller) => {
-    ostreyPoint(teller)
-    const { book, tell } = teller
-    const { plotId, plantingId, seedLotId } = book
-    const year = kitchenYear()
-    const corn = { cornName: 'Heron Foot flint', seedLotId }
-    const [neighbourId, earsId] = [1, 2].map(() => createId(CLOCK, RANDOM)) as [string, string]
-    tell('seed-lot-recorded', {
-      seedLotId,
-      name: 'Heron Foot flint',
-      seasonYear: year - 3,
-      putByOn: `${year - 3}-10-20`,
-      source: 'own',
-      parentEarsCount: 60,
-      kernelsCount: 2400,
-      kernelsPerOz: 110,
-      containers: [],
-    })
-    tell('germination-tested', { seedLotId, testedOn: `${year - 1}-04-02`, sproutedCount: 46, ofCount: 50 })
-    for (const [ago, found] of [
-      [2, 2],
-      [1, 5],
-      [0, 9],
-    ] as const) {
-      const countedOn = `${year - ago}-01-05`
-      tell('off-types-counted', { seedLotId, countedOn, what: 'ears', offTypesCount: found, ofCount: 180 })
-    }
-    tell('plot-recorded', { plotId, name: 'behind the house', lengthM: 9, widthM: 7.2, rowsBearingDeg: 90 })
-    tell('planting-recorded', {
-      ...corn,
-      plantingId,
-      plotId,
-      plantedOn: `${year - 1}-05-14`,
-      pattern: 'rows',
-      rowsCount: 8,
-      rowSpacingM: 0.9,
-      inRowSpacingM: 0.3,
-      kernelsSownCount: 327,
-    })
-    const stand = { countedOn: `${year - 1}-06-10`, plantsCount: 262, ofKernelsCount: 327 }
-    tell('stand-counted', { plantingId, ...stand })
-    tell('tassel-seen', { plantingId, seenOn: `${year - 1}-07-16`, howMany: 'half' })
-    tell('silk-seen', { plantingId, seenOn: `${year - 1}-07-19`, howMany: 'half' })
-    tell('neighbour-corn-recorded', {
-      plotId,
-      neighbourId,
-      name: 'over the road',
-      seasonYear: year + 1,
-      distanceM: 120,
-      bearingDeg: 270,
-      wouldShow: true,
-    })
-    const input: FieldPlanInput = {
-      ...KETTLEBROOK_FIELD,
-      foodLb: 20,
-      pattern: 'hills',
-      rowSpacingM: 1.0668,
-      inRowSpacingM: 1.0668,
-      withBeans: true,
-    }
-    tell('field-planned', fieldPlannedBody({ ...corn, seasonYear: year + 1, input, plan: fieldPlan(input) }, plotId))
-    const ears = { cornType: 'flint', form: 'ears', treatedSeed: false, massKg: 18, asTyped: '18 kg' } as const
-    tell('corn-lot-brought-in', { lotId: earsId, name: 'Heron Foot flint', ...ears })
   })
 }
 

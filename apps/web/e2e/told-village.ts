@@ -1,10 +1,7 @@
 /** Scenario S6's kitchen (invented): nine loads of three canners, 96 pints of 24 households, told to the house server. */
-import { type BodyOf, createAuthor, createId, type Kind, type StoredEntry } from '@crib/journal'
+import type { BodyOf, Kind, StoredEntry } from '@crib/journal'
 import type { House } from './harness.ts'
-import { KITCHEN_ZONE } from './kitchen-day.ts'
-
-const RANDOM = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
-const CLOCK = { now: () => Date.now() }
+import { tellingDevice, tellTheHouse } from './teller.ts'
 
 export interface ToldVillage {
   readonly kitchenId: string
@@ -15,20 +12,10 @@ export interface ToldVillage {
 
 /** Canner A holds 14 a round, B and C 9, three rounds; jars go home four by four, in order. */
 export async function tellVillage(house: House): Promise<ToldVillage> {
-  const newId = () => createId(CLOCK, RANDOM)
-  const kitchenId = newId()
+  const { kitchenId, author, newId } = tellingDevice()
   const lotId = newId()
   const ashId = newId()
   const batchId = newId()
-  const author = createAuthor({
-    kitchenId,
-    deviceId: newId(),
-    personId: newId(),
-    head: null,
-    clock: CLOCK,
-    random: RANDOM,
-    zone: KITCHEN_ZONE,
-  })
   const entries: StoredEntry[] = []
   const tell = <K extends Kind>(kind: K, body: BodyOf<K>, hoursAgo: number) =>
     entries.push(author.write(kind, body, { happenedAt: { instant: Date.now() - hoursAgo * 3_600_000 } }))
@@ -88,11 +75,7 @@ export async function tellVillage(house: House): Promise<ToldVillage> {
       }
     }
   }
-  const response = await fetch(`${house.url}api/entries`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ entries }),
-  })
-  if (!response.ok || !ofB1) throw new Error(`the story was refused: ${await response.text()}`)
+  if (!ofB1) throw new Error('load B1 was not told')
+  await tellTheHouse(house, entries)
   return { kitchenId, ...ofB1 }
 }

@@ -1,25 +1,18 @@
-import { createAuthor, createId, foldFacts, type StoredEntry } from '@crib/journal'
+import { foldFacts, type StoredEntry } from '@crib/journal'
 import { balanceOfYear, becameInYear, yearsOf } from '@crib/planning/year'
 import { expect, test } from 'vitest'
+import { testKitchen } from '../../../../packages/journal/src/testing/invented.ts'
 import { nextThing } from './next-thing.ts'
 
-let tick = 0
-const clock = { now: () => Date.parse('2026-11-14T10:00:00.000Z') + tick++ }
-const random = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
-const id = () => createId(clock, random)
+const TELLING = testKitchen()
+const { clock, newId: id } = TELLING
+clock.set('2026-11-14T10:00:00.000Z')
 
 function kitchen() {
-  const kitchenId = id()
-  const author = createAuthor({
-    kitchenId,
-    deviceId: id(),
-    personId: id(),
-    head: null,
-    clock,
-    random,
-    zone: 'America/Toronto',
-  })
-  const entries: StoredEntry[] = [author.write('kitchen-opened', { kitchenId, name: 'Kettlebrook Hollow', demo: true })]
+  const author = TELLING.author()
+  const entries: StoredEntry[] = [
+    author.write('kitchen-opened', { kitchenId: TELLING.kitchenId, name: 'Kettlebrook Hollow', demo: true }),
+  ]
   return { author, entries }
 }
 
@@ -252,7 +245,7 @@ test('what the kettle made of it is counted by its form, the year it was put up'
     entries.push(
       author.write(
         'food-put-up',
-        { lotId: id(), loadCode: createId(clock, random).slice(-6), form, count },
+        { lotId: id(), loadCode: id().slice(-6), form, count },
         instant === undefined ? {} : { happenedAt: { instant } },
       ),
     )

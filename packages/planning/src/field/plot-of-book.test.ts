@@ -3,7 +3,7 @@ import { applyEntries, type Facts, NO_FACTS, type StoredEntry } from '@crib/jour
 import { convert, shownValue } from '@crib/science'
 import { createWords } from '@crib/wording'
 import { describe, expect, test } from 'vitest'
-import { inventedAuthor } from '../../testing/invented-author.ts'
+import { testKitchen } from '../../../journal/src/testing/invented.ts'
 import { KETTLEBROOK_FIELD } from '../../testing/kettlebrook-field.ts'
 import { dayNumber } from './days.ts'
 import { degreeDayPlan } from './degree-day-plan.ts'
@@ -17,7 +17,9 @@ import { halfSeenOn, nextSeasonStep, plantingsOfPlot } from './season-of-plantin
 import { shellingTime } from './shelling.ts'
 
 const words = createWords()
-const { author, kitchenId, newId } = inventedAuthor()
+const { author: authorOf, kitchenId, newId, clock } = testKitchen()
+clock.set('2026-10-01T12:00:00Z')
+const author = authorOf()
 const plotId = newId()
 const plantingId = newId()
 const seedLotId = newId()

@@ -3,7 +3,7 @@ import { applyEntries, NO_FACTS, type StoredEntry } from '@crib/journal'
 import { shownValue } from '@crib/science'
 import { createWords } from '@crib/wording'
 import { describe, expect, test } from 'vitest'
-import { inventedAuthor } from '../../testing/invented-author.ts'
+import { testKitchen } from '../../../journal/src/testing/invented.ts'
 import { isSameCorn } from './corn-names.ts'
 import { growOut } from './grow-out.ts'
 import { offTypeCounts, offTypesOfCorn } from './off-types-of-corn.ts'
@@ -12,7 +12,9 @@ import { reservePlan } from './reserve-plan.ts'
 import { storeFromDay } from './seed-lot-view.ts'
 
 const words = createWords()
-const { author, kitchenId, newId } = inventedAuthor()
+const { author: authorOf, kitchenId, newId, clock } = testKitchen()
+clock.set('2026-10-01T12:00:00Z')
+const author = authorOf()
 const seedLotId = newId()
 const factsOf = (...entries: StoredEntry[]) =>
   applyEntries(NO_FACTS, [

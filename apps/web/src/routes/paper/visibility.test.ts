@@ -1,7 +1,5 @@
 /** Every paper for other eyes, by every role, with lots opened to everyone, some or nobody: no hidden name is printed. */
 import {
-  createAuthor,
-  createId,
   type Facts,
   factsOpenedTo,
   foldFacts,
@@ -16,6 +14,7 @@ import { type PaperDocument, renderHtml } from '@crib/paper'
 import { batchPlan, batchPlannedBody, madeUpRun, workJar } from '@crib/planning'
 import { createWords } from '@crib/wording'
 import { describe, expect, test } from 'vitest'
+import { testKitchen } from '../../../../../packages/journal/src/testing/invented.ts'
 import { classSheetDocument, type Desk } from './documents.ts'
 import { jarHeatDocument, runHeatDocument } from './heat-papers.ts'
 import { labelsDocument } from './label-sheets.ts'
@@ -30,10 +29,8 @@ const GIVER = 'from the Ottery bank'
 const HOUSE = 'the Wexcombe house'
 const CONDITION = 'Not to be planted upriver.'
 
-let tick = 0
-const clock = { now: () => Date.parse('2026-11-03T12:00:00.000Z') + tick++ }
-const random = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
-const newId = () => createId(clock, random)
+const { newId, author, clock, kitchenId } = testKitchen()
+clock.set('2026-11-03T12:00:00.000Z')
 
 const plan = batchPlan({
   from: { kind: 'corn', form: 'shelled', amount: { value: 9, unit: 'Lb' } },
@@ -54,18 +51,10 @@ const plan = batchPlan({
 if (plan.kind !== 'planned') throw new Error(plan.refused)
 
 function book(opened: Visibility) {
-  const [kitchenId, lotId, seedLotId, batchId, jarsId, packsId, runId] = Array.from({ length: 7 }, newId) as [
-    ...[string, string, string, string, string, string, string],
+  const [lotId, seedLotId, batchId, jarsId, packsId, runId] = Array.from({ length: 6 }, newId) as [
+    ...[string, string, string, string, string, string],
   ]
-  const keeper = createAuthor({
-    kitchenId,
-    deviceId: newId(),
-    personId: newId(),
-    head: null,
-    clock,
-    random,
-    zone: 'America/Toronto',
-  })
+  const keeper = author()
   const facts = foldFacts([
     keeper.write('kitchen-opened', { kitchenId, name: 'Ostrey Point', demo: false }),
     keeper.write('kitchen-noted', { kitchenId, elevationM: 250, elevationKnownBy: 'map' }),
