@@ -1,4 +1,4 @@
-/** The papers of heat out of the invented demo kitchen and its loads. */
+/** The papers of a load, and of heat, out of the invented demo kitchen. */
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test } from 'vitest'
@@ -31,6 +31,13 @@ test.runIf(POPPLER_FOUND)(
     expect(ofLoad).not.toMatch(/lethality|F0|log reductions|\bsafe\b|enough/i)
   },
 )
+
+test.runIf(POPPLER_FOUND)('the log of a load bears the day it was begun', async () => {
+  const file = join(terminal.folder, 'log.pdf')
+  const asked = await terminal.crib('paper', 'process-log', '--load', 'OSTR-260415-A1', '--out', file)
+  expect(asked).toMatchObject({ exitCode: 0, err: '' })
+  expect(textOf(readFileSync(file))).toContain('15 Apr 2026')
+})
 
 test('a load that is not in the book is an error that names those that are', async () => {
   const file = join(terminal.folder, 'load.pdf')

@@ -50,6 +50,7 @@ test('a jar plan stays closed until the standing was read, and the other endings
 })
 
 test('in February the book still knows the seed and the reading of the autumn before', async () => {
+  expect((await terminal.crib('card')).out).toContain('Minutes: not shown')
   await terminal.crib('card', '--read')
   const seed = ['seasonYear=2026', 'how=by-eye', 'plantingsCount=2', 'places=["tin","cellar"]']
   expect((await terminal.crib('note', 'seed-put-by', ...seed.flatMap((one) => ['--set', one]))).exitCode).toBe(0)
@@ -57,6 +58,7 @@ test('in February the book still knows the seed and the reading of the autumn be
   const { exitCode, out } = await plan('--ending', 'jars')
   expect(exitCode).toBe(0)
   expect(out).toContain('Canner loads')
+  expect((await terminal.crib('card')).out).toContain('once at pressure')
   expect((await terminal.crib('card', '--read')).out).not.toContain('Written down')
 })
 

@@ -3,11 +3,12 @@
  * LotLines: the same without taking. Props: row. LeftTheShelf: what became of what is gone. Props: lot.
  */
 import type { FoodLotFact } from '@crib/journal'
-import { dayOf, type ShelfLot } from '@crib/planning'
+import type { ShelfLot } from '@crib/planning'
 import { useBook } from '../../book/book.tsx'
 import { ButtonRow, Fold, Reasons, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { dayText } from './day-text.ts'
+import { leftTheShelf } from './left-the-shelf.ts'
 import { TakeForm } from './take-form.tsx'
 
 export function ShelfRow({ row }: { readonly row: ShelfLot }) {
@@ -81,20 +82,8 @@ export function LotLines({ row }: { readonly row: ShelfLot }) {
   )
 }
 
-/** What became of the packs that are gone, the latest last. */
+/** What became of the packs that are gone. */
 export function LeftTheShelf({ lot }: { readonly lot: FoodLotFact }) {
-  const { say } = useWords()
-  const gone = [
-    ...lot.uses.map(({ how, count = 0, toWhom = '', at }) => ({
-      at,
-      key: how === 'given' && toWhom ? `pantry:used-${how}-to` : `pantry:used-${how}`,
-      params: { count, toWhom, day: dayText(dayOf(at)) },
-    })),
-    ...lot.openings.map(({ found, count, at }) => ({
-      at,
-      key: found === 'good' ? 'pantry:used-opened-good' : 'pantry:used-opened-not',
-      params: { count, found: say(`pantry:found-${found}`), day: dayText(dayOf(at)) },
-    })),
-  ].sort((a, b) => (a.at.instant < b.at.instant ? -1 : +(a.at.instant > b.at.instant)))
-  return <Reasons title={say('pantry:left-the-shelf')} sentences={gone.map(({ key, params }) => ({ key, params }))} />
+  const words = useWords()
+  return <Reasons title={words.say('pantry:left-the-shelf')} sentences={leftTheShelf(lot, words)} />
 }
