@@ -63,6 +63,9 @@ export async function askPeople<T>(path: string, body?: unknown): Promise<T> {
 
 export const askMe = () => askPeople<Me>('me')
 
+export const membersOf = async (kitchenId: string) =>
+  (await askPeople<{ readonly members: readonly MemberListed[] }>(`members?kitchen=${kitchenId}`)).members
+
 /** Passkeys need a secure context and a name: an address made of numbers has none. */
 export function passkeysWork(): boolean {
   const isNumbers = /^[\d.]+$|:/.test(location.hostname)

@@ -1,8 +1,9 @@
 /** People: who belongs to the kitchen, inviting, who may see what, and signing in where the house server asks. */
 import { mayDo, type Standing } from '@crib/journal'
+import { useCallback } from 'react'
 import { useBook } from '../book/book.tsx'
 import { ButtonRow, Loading, Passage, Sheet, SideAction } from '../parts-of-the-sheet/index.ts'
-import { askMe, type Me } from '../people/door.ts'
+import { askMe, type Me, membersOf } from '../people/door.ts'
 import { useAnswer } from '../people/use-asking.ts'
 import { useWords } from '../words.tsx'
 import { Invite } from './people/invite.tsx'
@@ -14,12 +15,20 @@ import { ThisDevice } from './people/this-device.tsx'
 export default function PeopleScreen() {
   const { kitchenId, staysHere } = useBook()
   const { say } = useWords()
-  const { answer: me, again } = useAnswer(askMe)
-  const standing = standingOf(me ?? null, kitchenId)
+  // Asked for together, so that what stands below the members does not move once they are there.
+  const ask = useCallback(async () => {
+    const me = await askMe()
+    const belongs = kitchenId !== null && !staysHere && (!me.asks || me.person !== null)
+    const seesPeople = belongs && mayDo(standingOf(me, kitchenId), 'see-people')
+    return { me, belongs, members: seesPeople ? await membersOf(kitchenId).catch(() => null) : null }
+  }, [kitchenId, staysHere])
+  const { answer, again } = useAnswer(ask)
+  if (answer === undefined) return <Loading />
+  const me = answer?.me ?? null
+  const standing = standingOf(me, kitchenId)
   const may = (act: Parameters<typeof mayDo>[1]) => mayDo(standing, act)
   return (
     <Sheet title={say('shell:people-title')} drawing="house" lead={say('shell:people-lead')}>
-      {me === undefined && <Loading />}
       {me === null && (
         <Passage>
           <p role="status">{say('shell:people-unreached')}</p>
@@ -29,14 +38,16 @@ export default function PeopleScreen() {
         </Passage>
       )}
       {me?.asks && !me.person && <SignIn />}
-      {me && kitchenId && !staysHere && (!me.asks || me.person) && (
-        <>
-          {may('see-people') && (
-            <Members kitchenId={kitchenId} mayChange={may('people')} ownId={me.person?.personId ?? null} />
-          )}
-          {may('people') && <Invite kitchenId={kitchenId} me={me} />}
-        </>
+      {answer?.members && kitchenId && (
+        <Members
+          kitchenId={kitchenId}
+          members={answer.members}
+          mayChange={may('people')}
+          ownId={me?.person?.personId ?? null}
+          onChanged={again}
+        />
       )}
+      {me && kitchenId && answer?.belongs && may('people') && <Invite kitchenId={kitchenId} me={me} />}
       {may('share') && <Shares />}
       {me?.person && <ThisDevice name={me.person.name} />}
     </Sheet>

@@ -1,37 +1,23 @@
 /** Before a kitchen is chosen: open one's own book, join one the server holds, or look at the invented demo kitchen. */
-import type { KitchenSummary } from '@crib/journal'
-import { type FormEvent, lazy, Suspense, useEffect, useState } from 'react'
+import { type FormEvent, lazy, Suspense, useState } from 'react'
 import { useBook } from '../book/book.tsx'
-import { HouseRefused } from '../book/exchange.ts'
 import { ButtonRow, NextAction, SideAction } from '../parts-of-the-sheet/actions.tsx'
 import { TextField } from '../parts-of-the-sheet/fields.tsx'
 import { Fold } from '../parts-of-the-sheet/fold.tsx'
 import { MarginNote, Passage, Sheet } from '../parts-of-the-sheet/sheet.tsx'
+import { Loading } from '../parts-of-the-sheet/standstill.tsx'
 import { useWords } from '../words.tsx'
+import { useHouse } from './use-house.ts'
 
-const SignIn = lazy(() => import('../routes/people/sign-in.tsx'))
+const signIn = () => import('../routes/people/sign-in.tsx')
+const SignIn = lazy(signIn)
 
 export function Threshold() {
-  const { openOwnKitchen, openDemoKitchen, joinKitchen, kitchensOnServer } = useBook()
+  const { openOwnKitchen, openDemoKitchen, joinKitchen } = useBook()
   const { say } = useWords()
   const [name, setName] = useState('')
   const [opening, setOpening] = useState(false)
-  const [asksToSignIn, setAsksToSignIn] = useState(false)
-  const [onServer, setOnServer] = useState<readonly KitchenSummary[]>([])
-
-  useEffect(() => {
-    let stale = false
-    kitchensOnServer().then(
-      (kitchens) => {
-        if (!stale) setOnServer(kitchens)
-      },
-      // No server answers: one's own book opens all the same.
-      (cause) => !stale && setAsksToSignIn(cause instanceof HouseRefused && cause.status === 401),
-    )
-    return () => {
-      stale = true
-    }
-  }, [kitchensOnServer])
+  const house = useHouse(signIn)
 
   const open = (act: () => Promise<void>) => {
     setOpening(true)
@@ -54,6 +40,14 @@ export function Threshold() {
     </form>
   )
 
+  if (!house) {
+    return (
+      <main className="page threshold">
+        <Loading />
+      </main>
+    )
+  }
+  const { kitchens, asksToSignIn } = house
   return (
     <main className="page threshold">
       <Sheet title={say('shell:threshold-title')} drawing="pot" lead={say('shell:threshold-lead')}>
@@ -66,10 +60,10 @@ export function Threshold() {
           {/* One handle on a sheet: where somebody signs in first, their own book waits behind a fold. */}
           {asksToSignIn ? <Fold title={say('shell:open-own')}>{ownForm}</Fold> : ownForm}
         </Passage>
-        {onServer.length > 0 && (
+        {kitchens.length > 0 && (
           <Passage title={say('shell:join-title')}>
             <ButtonRow>
-              {onServer.map(({ kitchenId, entryCount }) => (
+              {kitchens.map(({ kitchenId, entryCount }) => (
                 <SideAction key={kitchenId} disabled={opening} onClick={() => open(() => joinKitchen(kitchenId))}>
                   {say('shell:join', { code: kitchenId.slice(-4), count: entryCount })}
                 </SideAction>

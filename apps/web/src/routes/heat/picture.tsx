@@ -3,7 +3,7 @@ import { jarAt } from '@crib/planning'
 import type { JarMoments, JarPicture, MadeUpRun, Reckoned } from '@crib/science'
 import { formatReckoned } from '@crib/wording'
 import { memo, type ReactNode, useMemo, useRef, useState } from 'react'
-import { ButtonRow, Figure, Ledger, SideAction } from '../../parts-of-the-sheet/index.ts'
+import { Figure, Ledger, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { useWords } from '../../words.tsx'
 import { CurveKey, Curves, lastMinuteOf } from './curves-figure.tsx'
 import { ColourScale, LooseJar, SolidJar } from './cutaway.tsx'
@@ -125,29 +125,23 @@ function Now({ value, isSolid }: { readonly value: Reckoned; readonly isSolid: b
   )
 }
 
-/** What the band is at: told after a fifth of a second, and may be ended. */
+/** What the band is at: told after a fifth of a second, and may be ended. Its room is kept: nothing below moves under a finger. */
 function Working({ work }: { readonly work: BandWork }) {
   const { say } = useWords()
   const { progressFraction, failure, isStopped, stop, again } = work
-  if (failure !== null) {
-    return (
-      <div role="alert">
-        <p>{say('heat:band-failed', { why: failure })}</p>
-        <SideAction onClick={again}>{say('heat:band-again')}</SideAction>
-      </div>
-    )
-  }
-  if (isStopped) return <SideAction onClick={again}>{say('heat:band-again')}</SideAction>
-  if (progressFraction === null) return null
   return (
     <div className="heat-working">
-      <label>
-        {say('heat:band-working')}
-        <progress value={progressFraction} max={1} />
-      </label>
-      <ButtonRow>
-        <SideAction onClick={stop}>{say('heat:band-stop')}</SideAction>
-      </ButtonRow>
+      {failure !== null && <p role="alert">{say('heat:band-failed', { why: failure })}</p>}
+      {failure !== null || isStopped ? (
+        <SideAction onClick={again}>{say('heat:band-again')}</SideAction>
+      ) : (
+        progressFraction !== null && (
+          <>
+            <progress value={progressFraction} max={1} aria-label={say('heat:band-working')} />
+            <SideAction onClick={stop}>{say('heat:band-stop')}</SideAction>
+          </>
+        )
+      )}
     </div>
   )
 }

@@ -31,10 +31,16 @@ export default function JoinScreen() {
     return { me, invitation }
   }, [secret])
   const { answer, again } = useAnswer(look)
+  if (answer === undefined) {
+    return (
+      <main className="page threshold">
+        <Loading />
+      </main>
+    )
+  }
   return (
     <main className="page threshold">
       <Sheet title={say('shell:people-join-title')} drawing="house">
-        {answer === undefined && <Loading />}
         {answer === null && (
           <Passage>
             <p role="alert">{say('shell:people-invitation-gone')}</p>

@@ -1,32 +1,29 @@
-/** Who is here, and what each may do. Props: kitchenId, mayChange, ownId. */
+/** Who is here, and what each may do. Props: kitchenId, members, mayChange, ownId, onChanged. */
 import { ROLES } from '@crib/journal'
-import { useCallback } from 'react'
 import { ButtonRow, ChoiceTags, FieldError, Fold, Passage, SideAction } from '../../parts-of-the-sheet/index.ts'
 import { askPeople, type MemberListed } from '../../people/door.ts'
-import { useAct, useAnswer } from '../../people/use-asking.ts'
+import { useAct } from '../../people/use-asking.ts'
 import { useWords } from '../../words.tsx'
 
 export function Members({
   kitchenId,
+  members,
   mayChange,
   ownId,
+  onChanged,
 }: {
   readonly kitchenId: string
+  readonly members: readonly MemberListed[]
   readonly mayChange: boolean
   readonly ownId: string | null
+  readonly onChanged: () => void
 }) {
   const { say } = useWords()
   const { busy, fault, run } = useAct()
-  const ask = useCallback(
-    async () => (await askPeople<{ members: readonly MemberListed[] }>(`members?kitchen=${kitchenId}`)).members,
-    [kitchenId],
-  )
-  const { answer: members, again } = useAnswer(ask)
-  if (!members) return null
   const change = (personId: string, path: string, body: object) =>
     run(async () => {
       await askPeople(`members/${personId}/${path}?kitchen=${kitchenId}`, body)
-      again()
+      onChanged()
     })
   return (
     <Passage title={say('shell:people-here')}>

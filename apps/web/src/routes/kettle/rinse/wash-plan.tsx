@@ -5,6 +5,7 @@
 import type { WashInput, WashSoFar } from '@crib/planning'
 import type { Reckoned } from '@crib/science'
 import { formatQuantity, formatReckoned } from '@crib/wording'
+import { useRef } from 'react'
 import {
   BigNumber,
   Caution,
@@ -24,12 +25,14 @@ const STAMPED = ['bathsCount', 'waterEachL', 'takesMin', 'kernelFraction'] as co
 export function WashPlan({ input, soFar }: { readonly input: WashInput | null; readonly soFar: WashSoFar | null }) {
   const { say } = useWords()
   const { state, cancel, again } = useWash(input)
+  // The room of the last plan is kept while the next is looked for: what stands below does not move under a finger. [px]
+  const room = useRef(0)
   switch (state.kind) {
     case 'idle':
       return <p>{say('kettle:wash-needs')}</p>
     case 'working':
       return (
-        <div role="status" className="passage-body">
+        <div role="status" className="passage-body" style={{ minHeight: room.current, alignContent: 'start' }}>
           {state.isSlow && (
             <>
               <p>{say('kettle:wash-working', { tried: state.triedCount, of: state.ofCount })}</p>
@@ -57,7 +60,13 @@ export function WashPlan({ input, soFar }: { readonly input: WashInput | null; r
       const of = (id: string) => result.values.find((value) => value.id === id)
       const steps = result.reasons.filter(({ key }) => key.startsWith('kettle:chem-bath-'))
       return (
-        <div className="passage-body" data-took-ms={tookMs}>
+        <div
+          className="passage-body"
+          data-took-ms={tookMs}
+          ref={(box) => {
+            if (box) room.current = box.offsetHeight
+          }}
+        >
           <NumberRow>
             {STAMPED.map((id) => {
               const value = of(id)
