@@ -163,7 +163,7 @@ export function BookProvider({ children }: { readonly children: ReactNode }) {
   const book = useMemo<Book>(
     () => ({
       ...doors,
-      ready: desk !== null && kitchenId !== undefined && (kitchenId === null || state !== null),
+      ready: desk !== null && kitchenId !== undefined && (kitchenId === null || state?.isAwaited === false),
       failure,
       kitchenId: kitchenId ?? null,
       facts: state?.facts ?? NO_FACTS,

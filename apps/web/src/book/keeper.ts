@@ -28,6 +28,8 @@ export interface KeeperState {
   readonly standing: HouseStanding
   /** The house server answered and asked who is there. */
   readonly asksToSignIn: boolean
+  /** No line of it is on this device, and the house server has not answered yet: what it holds is not known. */
+  readonly isAwaited: boolean
 }
 
 export interface KeeperSetup {
@@ -71,7 +73,14 @@ export async function openKeeper(setup: KeeperSetup): Promise<Keeper> {
   const channel = new BroadcastChannel(CHANNEL)
   let standing = await device.standing(kitchenId)
   let copy = standing.view === undefined ? null : await openCopy(standing.view)
-  let state: KeeperState = { facts: NO_FACTS, pendingCount: 0, online: true, standing, asksToSignIn: false }
+  let state: KeeperState = {
+    facts: NO_FACTS,
+    pendingCount: 0,
+    online: true,
+    standing,
+    asksToSignIn: false,
+    isAwaited: !staysHere,
+  }
   let readTo = 0
   let copyReadTo = 0
   let closed = false
@@ -100,7 +109,7 @@ export async function openKeeper(setup: KeeperSetup): Promise<Keeper> {
     }
     const exchanged = await device.exchange(kitchenId)
     const pendingCount = staysHere ? 0 : await countPending(store, { kitchenId, deviceId, state: exchanged })
-    show({ facts, pendingCount, standing })
+    show({ facts, pendingCount, standing, isAwaited: state.isAwaited && readTo === 0 && copyReadTo === 0 })
   })
 
   /** Another tab may have taken a new copy: what is read follows what the device keeps. */
@@ -152,12 +161,12 @@ export async function openKeeper(setup: KeeperSetup): Promise<Keeper> {
         }
       })
       await readOn()
-      show({ online: true, asksToSignIn: false })
+      show({ online: true, asksToSignIn: false, isAwaited: false })
       channel.postMessage(kitchenId)
       return true
     } catch (cause) {
       const asksToSignIn = cause instanceof HouseRefused && cause.status === 401
-      show({ online: asksToSignIn, asksToSignIn })
+      show({ online: asksToSignIn, asksToSignIn, isAwaited: false })
       return false
     }
   })

@@ -1,5 +1,5 @@
 /** Before a kitchen is chosen: open one's own book, join one the server holds, or look at the invented demo kitchen. */
-import { type FormEvent, lazy, Suspense, useState } from 'react'
+import { type FormEvent, useState } from 'react'
 import { useBook } from '../book/book.tsx'
 import { ButtonRow, NextAction, SideAction } from '../parts-of-the-sheet/actions.tsx'
 import { TextField } from '../parts-of-the-sheet/fields.tsx'
@@ -9,15 +9,12 @@ import { Loading } from '../parts-of-the-sheet/standstill.tsx'
 import { useWords } from '../words.tsx'
 import { useHouse } from './use-house.ts'
 
-const signIn = () => import('../routes/people/sign-in.tsx')
-const SignIn = lazy(signIn)
-
 export function Threshold() {
   const { openOwnKitchen, openDemoKitchen, joinKitchen } = useBook()
   const { say } = useWords()
   const [name, setName] = useState('')
   const [opening, setOpening] = useState(false)
-  const house = useHouse(signIn)
+  const house = useHouse()
 
   const open = (act: () => Promise<void>) => {
     setOpening(true)
@@ -47,18 +44,14 @@ export function Threshold() {
       </main>
     )
   }
-  const { kitchens, asksToSignIn } = house
+  const { kitchens, SignIn } = house
   return (
     <main className="page threshold">
       <Sheet title={say('shell:threshold-title')} drawing="pot" lead={say('shell:threshold-lead')}>
-        {asksToSignIn && (
-          <Suspense fallback={null}>
-            <SignIn />
-          </Suspense>
-        )}
+        {SignIn && <SignIn />}
         <Passage title={say('shell:open-own-title')} margin={<MarginNote>{say('shell:open-own-margin')}</MarginNote>}>
           {/* One handle on a sheet: where somebody signs in first, their own book waits behind a fold. */}
-          {asksToSignIn ? <Fold title={say('shell:open-own')}>{ownForm}</Fold> : ownForm}
+          {SignIn ? <Fold title={say('shell:open-own')}>{ownForm}</Fold> : ownForm}
         </Passage>
         {kitchens.length > 0 && (
           <Passage title={say('shell:join-title')}>

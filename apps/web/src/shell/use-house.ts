@@ -3,21 +3,21 @@
  * nothing moves under a finger afterwards. Null while it is waited for.
  */
 import type { KitchenSummary } from '@crib/journal'
-import { useEffect, useState } from 'react'
+import { type ComponentType, useEffect, useState } from 'react'
 import { useBook } from '../book/book.tsx'
 import { HouseRefused } from '../book/exchange.ts'
 
 export interface HouseAnswer {
   readonly kitchens: readonly KitchenSummary[]
-  readonly asksToSignIn: boolean
+  /** Where the house asks who is there. */
+  readonly SignIn: ComponentType | null
 }
 
 /** A house that is silent: one's own book opens all the same. */
-const SILENT: HouseAnswer = { kitchens: [], asksToSignIn: false }
+const SILENT: HouseAnswer = { kitchens: [], SignIn: null }
 const WAIT_MS = 2000
 
-/** `prepareSignIn` is waited for before the answer that asks for it. */
-export function useHouse(prepareSignIn: () => Promise<unknown>): HouseAnswer | null {
+export function useHouse(): HouseAnswer | null {
   const { kitchensOnServer } = useBook()
   const [house, setHouse] = useState<HouseAnswer | null>(null)
 
@@ -29,19 +29,18 @@ export function useHouse(prepareSignIn: () => Promise<unknown>): HouseAnswer | n
     }
     const waited = setTimeout(() => answer(SILENT), WAIT_MS)
     kitchensOnServer().then(
-      (kitchens) => answer({ kitchens, asksToSignIn: false }),
+      (kitchens) => answer({ kitchens, SignIn: null }),
       async (cause) => {
         const asksToSignIn = cause instanceof HouseRefused && cause.status === 401
-        // A page that does not come is told of where it is shown.
-        if (asksToSignIn) await prepareSignIn().catch(() => null)
-        answer({ kitchens: [], asksToSignIn })
+        const page = asksToSignIn ? await import('../routes/people/sign-in.tsx').catch(() => null) : null
+        answer({ kitchens: [], SignIn: page?.default ?? null })
       },
     )
     return () => {
       stale = true
       clearTimeout(waited)
     }
-  }, [kitchensOnServer, prepareSignIn])
+  }, [kitchensOnServer])
 
   return house
 }
