@@ -3,7 +3,6 @@ import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
 import { bringInCorn, describeAtHome, openDemoKitchen, openPage } from './harness.ts'
 import { setTextSize } from './look-at.ts'
-import { fold } from './reading.ts'
 
 /** Every different answer that `look` gives from now on, a look a frame; `undefined` is no answer. */
 async function watch(page: Page, look: string): Promise<() => Promise<unknown[]>> {
@@ -86,9 +85,6 @@ describeAtHome('a page that stays where it is', (home) => {
     const { context, page } = await openPage(home.browser)
     await openDemoKitchen(page, home.house.url)
     await page.goto(`${home.house.url}heat`)
-    await page.locator('[data-quality="whole"]').waitFor()
-    await fold(page, 'More to move')
-    await page.getByRole('radio', { name: 'pressed tight' }).check()
     await page.locator('[data-quality="whole"]').waitFor()
     // A slow device: the work is long enough to be told of.
     const session = await context.newCDPSession(page)
