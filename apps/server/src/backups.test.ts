@@ -1,15 +1,15 @@
 import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { createAuthor, createId, foldFacts, type JournalStore } from '@crib/journal'
+import { foldFacts, type JournalStore } from '@crib/journal'
 import { restore } from '@crib/journal/care'
 import { openSqliteStore } from '@crib/journal/sqlite'
 import { afterEach, beforeEach, expect, test } from 'vitest'
+import { testKitchen } from '../../../packages/journal/src/testing/invented.ts'
 import { type BackupPlan, type BackupTold, createBackups } from './backups.ts'
 
 const HOUR_MS = 3_600_000
 const clock = { nowMs: 0, now: () => clock.nowMs }
-const random = { bytes: (count: number) => crypto.getRandomValues(new Uint8Array(count)) }
 
 let folder: string
 let store: JournalStore
@@ -21,18 +21,11 @@ beforeEach(async () => {
   clock.nowMs = Date.parse('2026-11-03T18:00:00Z')
   folder = mkdtempSync(join(tmpdir(), 'backups-'))
   store = await openSqliteStore(':memory:')
-  const newId = () => createId(clock, random)
-  kitchenId = newId()
-  const author = createAuthor({
-    kitchenId,
-    deviceId: newId(),
-    personId: newId(),
-    head: null,
-    clock,
-    random,
-    zone: 'UTC',
-  })
-  await store.append([author.write('kitchen-opened', { kitchenId, name: 'Ostrey Point', demo: false })])
+  const kitchen = testKitchen()
+  kitchenId = kitchen.kitchenId
+  await store.append([
+    kitchen.author({ clock }).write('kitchen-opened', { kitchenId, name: 'Ostrey Point', demo: false }),
+  ])
   told = []
   planned = []
 })

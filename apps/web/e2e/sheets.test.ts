@@ -21,7 +21,8 @@ import {
   sidewaysPx,
   tabTo,
 } from './look-at.ts'
-import { LOOKS, type Look, openState, STATES, type State } from './looks.ts'
+import { LOOKS, type Look, STATES, type State } from './looks.ts'
+import { openState } from './open-state.ts'
 
 /** One row for each screen with a next action: a new screen adds its own. `arrives` is what must then be there. */
 const BY_KEYBOARD: readonly {
