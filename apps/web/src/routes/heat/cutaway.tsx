@@ -14,7 +14,7 @@ const MIDDLE = WIDTH / 2
 /** The box of a drawing whose jar begins at `top`, its lid just inside. */
 const boxBelow = (top: number) => `0 ${top - 20} ${WIDTH} ${HEIGHT - top + 20}`
 
-const degrees = (valueC: number) => formatQuantity({ value: Math.round(valueC), unit: 'C' })
+const degrees = (valueC: number) => formatQuantity({ value: Math.round(valueC * 10) / 10, unit: 'C' })
 
 /** A solid pack: every cell of the cross-section at this minute. */
 export const SolidJar = memo(function SolidJar({
@@ -31,6 +31,7 @@ export const SolidJar = memo(function SolidJar({
   const perM = Math.min((WIDTH - 24) / 2 / rFacesM[nr]!, (BASE - 40) / zFacesM[nz]!)
   const x = (r: number) => MIDDLE + r * perM
   const y = (z: number) => BASE - z * perM
+  const middleC = frames.coolestC[at]!
   const coolest = Math.min(...framesC)
   const hottest = Math.max(...framesC)
   // Few enough lines to read their numbers.
@@ -43,7 +44,7 @@ export const SolidJar = memo(function SolidJar({
       role="img"
       aria-label={say('heat:cut-alt-solid', {
         minute: { value: at, unit: 'Min' },
-        middle: degrees(frames.coolestC[at]!),
+        middle: degrees(middleC),
         glass: degrees(frames.wallC[at]!),
       })}
     >
@@ -78,8 +79,11 @@ export const SolidJar = memo(function SolidJar({
           </g>
         )
       })}
-      <text x={MIDDLE} y={y(zFacesM[nz]! * 0.46)} textAnchor="middle" className="heat-on-colour heat-strong">
-        {formatQuantity({ value: Math.round(frames.coolestC[at]!), unit: 'C' }, 'both')}
+      <text y={y(zFacesM[nz]! * 0.5)} textAnchor="middle" className="heat-on-colour heat-strong">
+        <tspan x={MIDDLE}>{formatQuantity({ value: Math.round(middleC * 10) / 10, unit: 'C' }, 'alone')}</tspan>
+        <tspan x={MIDDLE} dy="1.4em">
+          {formatQuantity({ value: Math.round(cToF(middleC)), unit: 'F' }, 'alone')}
+        </tspan>
       </text>
       <JarOutline halfWidth={rFacesM[nr]! * perM} top={y(zFacesM[nz]!)} />
     </svg>

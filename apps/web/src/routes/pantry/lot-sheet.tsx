@@ -75,7 +75,7 @@ function Origin({ lot }: { readonly lot: FoodLotFact }) {
         say('pantry:worked-weights', { went: formatWeight(inKg), came: formatWeight(outKg) }),
         passesCount !== undefined && say('pantry:worked-passes', { count: passesCount }),
         minutes !== undefined && formatQuantity({ value: minutes, unit: 'Min' }),
-        temperatureC !== undefined && formatQuantity({ value: Math.round(temperatureC), unit: 'C' }),
+        temperatureC !== undefined && formatQuantity({ value: Math.round(temperatureC * 10) / 10, unit: 'C' }),
         note,
       ]
         .filter(Boolean)
